@@ -1,0 +1,72 @@
+package org.pailbook.lactation.finding;
+
+/**
+ * Every kind of finding, with the stable code used outside this library. A code is never reused for another meaning.
+ *
+ * <p>Sorted by subject. The meaning is one sentence without figures; figures stand in the {@link Finding}.
+ */
+public enum FindingCode {
+    // Test days and the lactation they belong to
+    NO_TEST_DAYS("no-test-days", Severity.BLOCKS, "No usable test day up to the as-of date."),
+    TEST_BEFORE_CALVING(
+            "test-before-calving",
+            Severity.NOTES,
+            "A test on or before the calving day takes no part in this lactation."),
+    TEST_AFTER_END("test-after-end", Severity.NOTES, "A test after the end of the lactation takes no part in it."),
+    TEST_ON_COLOSTRUM_DAYS(
+            "test-on-colostrum-days", Severity.NOTES, "A test on days 1 to 4 is shown but not used for yields."),
+    DUPLICATE_TEST_DAY(
+            "duplicate-test-day", Severity.NOTES, "Two tests on one day count once; the later entry is used."),
+    MILK_MISSING("milk-missing", Severity.WEAKENS, "A test day without a milk weight is left out of milk sums."),
+    FAT_MISSING("fat-missing", Severity.WEAKENS, "Fat was not measured on at least one test day."),
+    PROTEIN_MISSING("protein-missing", Severity.WEAKENS, "Protein was not measured on at least one test day."),
+    LACTOSE_ASSUMED("lactose-assumed", Severity.NOTES, "Lactose was not measured; the standard percentage stood in."),
+    OUT_OF_RANGE("out-of-range", Severity.WEAKENS, "A value outside the accepted range is kept but not used."),
+    IMPLAUSIBLE("implausible", Severity.WEAKENS, "A value outside the usual range is used; check it."),
+
+    // Accumulated yield
+    LONG_INTERVAL("long-interval", Severity.WEAKENS, "Two tests lie further apart than a straight line should bridge."),
+    FIRST_TEST_LATE(
+            "first-test-late", Severity.WEAKENS, "The first test came late; its weight stands for the days before it."),
+    ESTIMATED_END("estimated-end", Severity.WEAKENS, "The end of the lactation was not recorded and is estimated."),
+
+    // Curves
+    TOO_FEW_TESTS("too-few-tests", Severity.BLOCKS, "Fewer tests than this method needs."),
+    NOT_ESTIMABLE("not-estimable", Severity.BLOCKS, "The tests do not determine this curve."),
+    NO_INNER_PEAK("no-inner-peak", Severity.WEAKENS, "The curve has no peak inside the lactation; none is given."),
+
+    // Projection
+    NO_TEST_YET("no-test-yet", Severity.WEAKENS, "No test yet: the figure is the expectation of her group."),
+    FEW_TEST_DAYS("few-test-days", Severity.NOTES, "Few test days; the interval is wide."),
+    REFERENCE_OF_OTHER_BREED(
+            "reference-of-other-breed",
+            Severity.WEAKENS,
+            "No standard for her breed; one pooled over breeds stood in."),
+    IF_MILKED_TO_305("if-milked-to-305", Severity.NOTES, "The 305-day figure holds if she is milked to day 305."),
+    LACTATION_ENDED(
+            "lactation-ended", Severity.NOTES, "The lactation has ended; her actual yield is the final figure.");
+
+    private final String code;
+    private final Severity severity;
+    private final String meaning;
+
+    FindingCode(String code, Severity severity, String meaning) {
+        this.code = code;
+        this.severity = severity;
+        this.meaning = meaning;
+    }
+
+    /** The stable code on the wire, kebab-case. */
+    public String code() {
+        return code;
+    }
+
+    public Severity severity() {
+        return severity;
+    }
+
+    /** One plain sentence, English, without figures. */
+    public String meaning() {
+        return meaning;
+    }
+}

@@ -1,0 +1,56 @@
+package org.pailbook.lactation.testday;
+
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import org.pailbook.lactation.day.DaysInMilk;
+
+/**
+ * One lactation of one cow: from a calving to its end, with the test days recorded in it.
+ *
+ * @param parity number of calvings including the one that began it, 1 or more
+ * @param calvingDate day 0
+ * @param endDate last day she was milked in it; empty while she is in milk or the end is not recorded
+ * @param testDays sorted by date, as recorded: checks are made by those who use them
+ */
+public record Lactation(int parity, LocalDate calvingDate, Optional<LocalDate> endDate, List<TestDay> testDays) {
+
+    public Lactation {
+        Objects.requireNonNull(calvingDate, "calvingDate");
+        Objects.requireNonNull(endDate, "endDate");
+        if (parity < 1) {
+            throw new IllegalArgumentException("parity (" + parity + ") must be at least 1");
+        }
+        if (endDate.isPresent() && endDate.get().isBefore(calvingDate)) {
+            throw new IllegalArgumentException(
+                    "endDate (" + endDate.get() + ") must not be before calvingDate (" + calvingDate + ")");
+        }
+        // a stable sort: of two tests on one day the later entry stays the later
+        testDays = testDays.stream().sorted(Comparator.comparing(TestDay::date)).toList();
+    }
+
+    /** A lactation still going on. */
+    public static Lactation inMilk(int parity, LocalDate calvingDate, List<TestDay> testDays) {
+        return new Lactation(parity, calvingDate, Optional.empty(), testDays);
+    }
+
+    /** The same lactation as it stood on that day: later tests are not there, and a later end has not happened. */
+    public Lactation asOf(LocalDate day) {
+        return new Lactation(
+                parity,
+                calvingDate,
+                endDate.filter(end -> !end.isAfter(day)),
+                testDays.stream().filter(test -> !test.date().isAfter(day)).toList());
+    }
+
+    public Lactation withEndDate(LocalDate lastMilkingDay) {
+        return new Lactation(parity, calvingDate, Optional.of(lastMilkingDay), testDays);
+    }
+
+    /** Days in milk of that date, the calving day being 0. */
+    public int daysInMilk(LocalDate date) {
+        return DaysInMilk.on(calvingDate, date);
+    }
+}
