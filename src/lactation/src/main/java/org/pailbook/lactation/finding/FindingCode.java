@@ -27,7 +27,7 @@ public enum FindingCode {
     // Accumulated yield
     LONG_INTERVAL("long-interval", Severity.WEAKENS, "Two tests lie further apart than a straight line should bridge."),
     FIRST_TEST_LATE(
-            "first-test-late", Severity.WEAKENS, "The first test came late; its weight stands for the days before it."),
+            "first-test-late", Severity.WEAKENS, "The first test came late; the days before it were not weighed."),
     ESTIMATED_END("estimated-end", Severity.WEAKENS, "The end of the lactation was not recorded and is estimated."),
 
     // Curves
