@@ -1,6 +1,9 @@
 /**
- * Small numerics the other packages stand on: factoring, solving, fitting. There is no cow in it.
+ * Least squares, searches and special functions. There is no cow in here.
  *
- * <p>Not for use from outside the library: names and shapes may change with any version. Checked against Commons Math in tests.
+ * <p>For the other packages of this library only; nothing here is promised to users. Inputs are arrays of equal length in the caller's
+ * units; nothing is copied unless said, and nothing is allocated inside an iteration. {@link LinearLeastSquares} solves what is linear
+ * in its coefficients, {@link LinkedLeastSquares} three-column models behind a link such as {@code exp}, {@link ProfileSearch} the one
+ * coefficient that is left when all others are linear. Commons Math is used for root finding and the incomplete gamma function.
  */
 package org.pailbook.lactation.internal;
