@@ -65,6 +65,25 @@ public enum FindingCode {
     TOO_FEW_TESTS("too-few-tests", Severity.BLOCKS, "Fewer tests than this method needs."),
     NOT_ESTIMABLE("not-estimable", Severity.BLOCKS, "The tests do not determine this curve."),
     NO_INNER_PEAK("no-inner-peak", Severity.WEAKENS, "The curve has no peak inside the lactation; none is given."),
+    ATYPICAL_CURVE(
+            "atypical-curve",
+            Severity.WEAKENS,
+            "The curve does not rise and then fall as lactations usually do; no peak is given."),
+    TESTS_TOO_CLOSE(
+            "tests-too-close",
+            Severity.WEAKENS,
+            "The tests cover too little of the lactation for a peak or a persistency."),
+    PEAK_BEFORE_FIRST_TEST(
+            "peak-before-first-test", Severity.WEAKENS, "The first test came after the usual peak; none is given."),
+    PEAK_OUT_OF_REACH(
+            "peak-out-of-reach",
+            Severity.WEAKENS,
+            "The curve peaks on a day on which the tests cannot show a peak; none is given."),
+    PEAK_UNCERTAIN("peak-uncertain", Severity.WEAKENS, "The peak is given but poorly known from these tests."),
+    TEST_FAR_OFF_CURVE(
+            "test-far-off-curve",
+            Severity.WEAKENS,
+            "A test lies far off the curve; see also the fit made without it, and check the weight."),
 
     // Projection
     NO_TEST_YET("no-test-yet", Severity.WEAKENS, "No test yet: the figure is the expectation of her group."),
