@@ -30,6 +30,37 @@ public enum FindingCode {
             "first-test-late", Severity.WEAKENS, "The first test came late; the days before it were not weighed."),
     ESTIMATED_END("estimated-end", Severity.WEAKENS, "The end of the lactation was not recorded and is estimated."),
 
+    FIRST_TEST_TOO_LATE(
+            "first-test-too-late",
+            Severity.BLOCKS,
+            "The first test came too late for its weight to stand for the days before it."),
+
+    // Corrected milk and milk energy
+    MILK_NEEDED("milk-needed", Severity.BLOCKS, "This figure needs a milk weight and there is none."),
+    FAT_NEEDED("fat-needed", Severity.BLOCKS, "This figure needs fat and it was not measured; no mean stands in."),
+    PROTEIN_NEEDED(
+            "protein-needed", Severity.BLOCKS, "This figure needs protein and it was not measured; no mean stands in."),
+    LACTOSE_NEEDED(
+            "lactose-needed", Severity.BLOCKS, "This figure needs lactose and it was not measured; no mean stands in."),
+    SOLIDS_NOT_FAT_NEEDED(
+            "solids-not-fat-needed", Severity.BLOCKS, "This figure needs solids-not-fat, which were not measured."),
+    VALUE_IMPOSSIBLE(
+            "value-impossible", Severity.BLOCKS, "A weight is below zero, or the parts weigh more than the milk."),
+    FORMULA_NOT_NORMALISED(
+            "formula-not-normalised",
+            Severity.NOTES,
+            "At its stated standard composition this formula does not give back the milk put in."),
+    FORMULA_OUT_OF_RANGE(
+            "formula-out-of-range", Severity.WEAKENS, "The composition lies where this formula is known to be off."),
+
+    // Udder health
+    SCC_NEEDED("scc-needed", Severity.BLOCKS, "No somatic cell count was measured."),
+    SCC_ZERO("scc-zero", Severity.BLOCKS, "A cell count of zero has no score: its logarithm does not exist."),
+    SCC_BELOW_DETECTION(
+            "scc-below-detection",
+            Severity.WEAKENS,
+            "A cell count below one thousand per mL is below what counters detect; check it."),
+
     // Curves
     TOO_FEW_TESTS("too-few-tests", Severity.BLOCKS, "Fewer tests than this method needs."),
     NOT_ESTIMABLE("not-estimable", Severity.BLOCKS, "The tests do not determine this curve."),
