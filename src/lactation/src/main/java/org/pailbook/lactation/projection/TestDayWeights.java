@@ -38,7 +38,7 @@ final class TestDayWeights {
             for (int j = 0; j <= i; j++) {
                 variances[place++] = spread.covariance(days[i], days[j]);
             }
-            double sd = spread.sdKgPerDay(days[i]);
+            double sd = spread.sdPerDay(days[i]);
             variances[place - 1] += extraVarianceShare[i] * sd * sd;
         }
         tests = Cholesky.factorInPlace(variances, n);

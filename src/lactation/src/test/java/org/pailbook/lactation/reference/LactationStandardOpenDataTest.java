@@ -36,6 +36,6 @@ class LactationStandardOpenDataTest {
         for (int day : new int[] {1, 60, 305}) {
             assertThat(shipped.meanKg(day)).isCloseTo(fit.kg(day), within(1e-5));
         }
-        assertThat(shipped.spread().sdKgPerDay(1)).isCloseTo(fit.residualSdKg(), within(1e-6));
+        assertThat(shipped.spread().sdPerDay(1)).isCloseTo(fit.residualSdKg(), within(1e-6));
     }
 }

@@ -29,14 +29,14 @@ class LactationStandardsPublishedTest {
             assertThat(standard.meanKg(day))
                     .isCloseTo(a + b * Math.exp(-0.05 * day) + c * day, within(0.0005 * (2 + day)));
         }
-        assertThat(standard.spread().sdKgPerDay(100)).isCloseTo(sd, within(0.005));
+        assertThat(standard.spread().sdPerDay(100)).isCloseTo(sd, within(0.005));
         assertThat(standard.findings()).isEmpty();
         // Cole, Null and VanRaden 2009, abstract: .998 in first, .995 in later lactations
         assertThat(standard.spread().correlation()).isEqualTo(parity == 1 ? 0.998 : 0.995);
         assertThat(standard.spread().dailyErrorShare()).isEqualTo(0.20);
         // ours: 1.8 kg per 4.5 kg
         assertThat(standard.herdLevelSdKgPerDay())
-                .isCloseTo(1.8 / 4.5 * standard.spread().sdKgPerDay(1), within(1e-5));
+                .isCloseTo(1.8 / 4.5 * standard.spread().sdPerDay(1), within(1e-5));
     }
 
     @Test
