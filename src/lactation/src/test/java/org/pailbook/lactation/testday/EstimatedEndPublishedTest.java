@@ -11,9 +11,8 @@ class EstimatedEndPublishedTest {
     private static final LocalDate CALVING = LocalDate.of(2001, 3, 25);
 
     private static LocalDate endAfterTestsOn(LocalDate... dates) {
-        List<TestDay> tests = Arrays.stream(dates)
-                .map(date -> TestDay.ofMilk(date, 20))
-                .toList();
+        List<TestDay> tests =
+                Arrays.stream(dates).map(date -> TestDay.ofMilk(date, 20)).toList();
         return EstimatedEnd.HALF_THE_LAST_INTERVAL
                 .of(Lactation.inMilk(1, CALVING, tests))
                 .orElseThrow();
