@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.pailbook.lactation.testday.CowHistory;
 
 /** Reads what is recorded of cows up to a day, for computing. Withdrawn records take no part. */
 @ApplicationScoped
@@ -47,11 +48,13 @@ public class CowRecords {
                         List.copyOf(animal.identifiers),
                         Optional.ofNullable(animal.name),
                         Optional.ofNullable(animal.breed),
-                        Optional.ofNullable(animal.birthDate),
-                        map(calvings.get(animal.id), CalvingRow::toLibrary),
-                        map(dryOffs.get(animal.id), DryOffRow::toLibrary),
-                        map(departures.get(animal.id), DepartureRow::toLibrary),
-                        map(testDays.get(animal.id), TestDayRow::toLibrary)))
+                        new CowHistory(
+                                Optional.ofNullable(animal.birthDate),
+                                map(calvings.get(animal.id), CalvingRow::toLibrary),
+                                map(dryOffs.get(animal.id), DryOffRow::toLibrary),
+                                map(departures.get(animal.id), DepartureRow::toLibrary),
+                                List.of(),
+                                map(testDays.get(animal.id), TestDayRow::toLibrary))))
                 .toList();
     }
 
