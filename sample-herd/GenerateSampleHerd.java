@@ -444,7 +444,7 @@ public final class GenerateSampleHerd {
         List<String> dryOffs = new ArrayList<>();
         List<String> departures = new ArrayList<>();
         for (Cow cow : cows) {
-            animals.add(line(cow, cow.name, cow.breed.name(), "Female", cow.birthKnown ? cow.birth.toString() : ""));
+            animals.add(line(cow, cow.name, cow.breed.name(), "female", cow.birthKnown ? cow.birth.toString() : ""));
             for (Milking lactation : cow.lactations) {
                 calvings.add(line(cow, lactation.calved.toString(), Integer.toString(lactation.parity)));
                 LocalDate dry = lactation.driedOff;

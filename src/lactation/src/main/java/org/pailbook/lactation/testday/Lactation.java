@@ -13,9 +13,15 @@ import org.pailbook.lactation.day.DaysInMilk;
  * @param parity number of calvings including the one that began it, 1 or more
  * @param calvingDate day 0
  * @param endDate last day she was milked in it; empty while she is in milk or the end is not recorded
+ * @param isEndEstimated the end was not recorded but worked out, see {@link EstimatedEnd}; false while there is no end
  * @param testDays sorted by date, as recorded: checks are made by those who use them
  */
-public record Lactation(int parity, LocalDate calvingDate, Optional<LocalDate> endDate, List<TestDay> testDays) {
+public record Lactation(
+        int parity,
+        LocalDate calvingDate,
+        Optional<LocalDate> endDate,
+        boolean isEndEstimated,
+        List<TestDay> testDays) {
 
     public Lactation {
         Objects.requireNonNull(calvingDate, "calvingDate");
@@ -27,8 +33,16 @@ public record Lactation(int parity, LocalDate calvingDate, Optional<LocalDate> e
             throw new IllegalArgumentException(
                     "endDate (" + endDate.get() + ") must not be before calvingDate (" + calvingDate + ")");
         }
+        if (isEndEstimated && endDate.isEmpty()) {
+            throw new IllegalArgumentException("isEndEstimated (true) needs an endDate");
+        }
         // a stable sort: of two tests on one day the later entry stays the later
         testDays = testDays.stream().sorted(Comparator.comparing(TestDay::date)).toList();
+    }
+
+    /** A lactation whose end, if any, was recorded. */
+    public Lactation(int parity, LocalDate calvingDate, Optional<LocalDate> endDate, List<TestDay> testDays) {
+        this(parity, calvingDate, endDate, false, testDays);
     }
 
     /** A lactation still going on. */
@@ -38,15 +52,22 @@ public record Lactation(int parity, LocalDate calvingDate, Optional<LocalDate> e
 
     /** The same lactation as it stood on that day: later tests are not there, and a later end has not happened. */
     public Lactation asOf(LocalDate day) {
+        Optional<LocalDate> endKnown = endDate.filter(end -> !end.isAfter(day));
         return new Lactation(
                 parity,
                 calvingDate,
-                endDate.filter(end -> !end.isAfter(day)),
+                endKnown,
+                isEndEstimated && endKnown.isPresent(),
                 testDays.stream().filter(test -> !test.date().isAfter(day)).toList());
     }
 
     public Lactation withEndDate(LocalDate lastMilkingDay) {
         return new Lactation(parity, calvingDate, Optional.of(lastMilkingDay), testDays);
+    }
+
+    /** The same lactation with an end that nobody recorded; figures made from it say so. */
+    public Lactation withEstimatedEndDate(LocalDate lastMilkingDay) {
+        return new Lactation(parity, calvingDate, Optional.of(lastMilkingDay), true, testDays);
     }
 
     /** Days in milk of that date, the calving day being 0. */

@@ -1,0 +1,96 @@
+package org.pailbook.lactation.curve;
+
+import org.pailbook.lactation.internal.Link;
+import org.pailbook.lactation.internal.LinkedLeastSquares;
+import org.pailbook.lactation.method.Citation;
+import org.pailbook.lactation.method.HowKnown;
+
+/**
+ * Wood's curve fitted by least squares on the milk weights themselves.
+ *
+ * <p>Start values are the log-linear fit weighted by the squared weights, then Newton steps on {@code (ln a, b, c)} to the last digits.
+ * Parameters are not held inside any range: a lactation that falls from the first test on gets its {@code b < 0}, and
+ * {@link CurveFit} says that the curve is atypical. Fits on logarithms differ a lot when late yields are small.
+ *
+ * @see WoodCurve
+ */
+public final class WoodModel implements CurveModel {
+    private static final Citation CITATION =
+            new Citation("Wood, P. D. P.", 1967, "Nature 216:164-165", HowKnown.FROM_MEMORY);
+    private static final int PARAMETERS = 3;
+
+    /** The rise of a usual curve, from which the second start is made. Ours. */
+    private static final double USUAL_B = 0.2;
+
+    WoodModel() {}
+
+    @Override
+    public String id() {
+        return "wood-1967";
+    }
+
+    @Override
+    public int version() {
+        return 1;
+    }
+
+    @Override
+    public Citation citation() {
+        return CITATION;
+    }
+
+    @Override
+    public int parameterCount() {
+        return PARAMETERS;
+    }
+
+    @Override
+    public int leastTests() {
+        return PARAMETERS + 1;
+    }
+
+    @Override
+    public CurveEstimate estimate(double[] daysInMilk, double[] milkKg) {
+        Points.require(daysInMilk, milkKg);
+        int tests = daysInMilk.length;
+        if (tests < PARAMETERS) {
+            return CurveEstimate.tooFew(this, tests);
+        }
+        LinkedLeastSquares solver = new LinkedLeastSquares(Link.EXPONENTIAL, columns(daysInMilk), milkKg);
+        double[] theta = new double[PARAMETERS];
+        boolean found = solver.startFromData(theta) && solver.minimize(theta);
+        if (!found) {
+            found = startFromPeak(daysInMilk, milkKg, theta) && solver.minimize(theta);
+        }
+        if (!found) {
+            return CurveEstimate.notEstimable(this, "no minimum of the squared residuals");
+        }
+        return CurveEstimate.ofMinimum(this, new WoodCurve(Math.exp(theta[0]), theta[1], theta[2]), daysInMilk, milkKg);
+    }
+
+    /** {@code ln y = ln a + b ln t - c t}: the columns of {@code (ln a, b, c)}. */
+    static double[] columns(double[] daysInMilk) {
+        double[] columns = new double[PARAMETERS * daysInMilk.length];
+        for (int i = 0; i < daysInMilk.length; i++) {
+            columns[PARAMETERS * i] = 1;
+            columns[PARAMETERS * i + 1] = Math.log(daysInMilk[i]);
+            columns[PARAMETERS * i + 2] = -daysInMilk[i];
+        }
+        return columns;
+    }
+
+    /** A usual curve with its peak at the highest test. */
+    private static boolean startFromPeak(double[] daysInMilk, double[] milkKg, double[] theta) {
+        int highest = 0;
+        for (int i = 1; i < milkKg.length; i++) {
+            if (milkKg[i] > milkKg[highest]) {
+                highest = i;
+            }
+        }
+        double peakDay = daysInMilk[highest];
+        theta[1] = USUAL_B;
+        theta[2] = USUAL_B / peakDay;
+        theta[0] = Math.log(milkKg[highest]) - USUAL_B * Math.log(peakDay) + USUAL_B;
+        return milkKg[highest] > 0;
+    }
+}

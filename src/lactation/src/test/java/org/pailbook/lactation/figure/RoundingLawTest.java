@@ -1,0 +1,28 @@
+package org.pailbook.lactation.figure;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import org.junit.jupiter.api.Test;
+
+class RoundingLawTest {
+    @Test
+    void aTypedHalfGoesUpAlsoWhereItsBinaryFormIsBelowTheHalf() {
+        // 1.005 in binary is 1.00499999999999989...
+        assertThat(Rounding.halfUp(1.005, 2)).isEqualTo("1.01");
+        assertThat(Rounding.halfUp(0.05, 1)).isEqualTo("0.1");
+        assertThat(Rounding.halfUp(-0.05, 1)).isEqualTo("-0.1");
+        assertThat(Rounding.halfUp(2.5, 0)).isEqualTo("3");
+    }
+
+    @Test
+    void missingDecimalsAreShown() {
+        assertThat(Rounding.halfUp(4973.2, 2)).isEqualTo("4973.20");
+        assertThat(Rounding.halfUp(1e7, 1)).isEqualTo("10000000.0");
+    }
+
+    @Test
+    void whatIsNoNumberIsRefused() {
+        assertThatThrownBy(() -> Rounding.halfUp(Double.NaN, 1)).isInstanceOf(IllegalArgumentException.class);
+    }
+}
