@@ -8,7 +8,7 @@ import org.pailbook.lactation.finding.FindingCode;
  * Percentages used without confirmation; others are kept, flagged and take no part. ICAR's ranges, from memory; the breed is not known
  * here, so each reaches from the lower end for dairy breeds to the upper end for high-fat breeds.
  */
-enum AcceptedRange {
+public enum AcceptedRange {
     FAT("fatPct", 1.5, 12.0),
     PROTEIN("proteinPct", 1.0, 9.0);
 
@@ -22,15 +22,15 @@ enum AcceptedRange {
         this.mostPct = mostPct;
     }
 
-    String field() {
+    public String field() {
         return field;
     }
 
-    boolean accepts(double pct) {
+    public boolean accepts(double pct) {
         return pct >= leastPct && pct <= mostPct;
     }
 
-    Finding finding(LocalDate date, double pct) {
+    public Finding finding(LocalDate date, double pct) {
         return Finding.on(date, FindingCode.OUT_OF_RANGE)
                 .withField(field)
                 .withSeen(pct + " %")
