@@ -15,9 +15,12 @@ import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.finding.FindingCode;
 import org.pailbook.lactation.finding.Severity;
 import org.pailbook.lactation.method.PublishedMethod;
+import org.pailbook.lactation.testday.BreedGroup;
 import org.pailbook.lactation.testday.Lactation;
 import org.pailbook.lactation.testday.TestDay;
 import org.pailbook.lactation.testday.UsableTests;
+import org.pailbook.lactation.testday.ValueLimit;
+import org.pailbook.lactation.testday.ValueLimits;
 
 /** One pass of the test interval method over one lactation. */
 final class TestIntervalYield {
@@ -83,14 +86,9 @@ final class TestIntervalYield {
             milkFindings.addAll(spacing(days, FindingCode.FIRST_TEST_TOO_LATE, "milkKg"));
         }
         Figure milk = sum(new CompositionRule.Series(days, milkKg), milkFindings, 1);
-        Component fat =
-                component(milk, TestDay::fatPct, AcceptedRange.FAT, FindingCode.FAT_NEEDED, FindingCode.FAT_MISSING);
+        Component fat = component(milk, TestDay::fatPct, "fatPct", FindingCode.FAT_NEEDED, FindingCode.FAT_MISSING);
         Component protein = component(
-                milk,
-                TestDay::proteinPct,
-                AcceptedRange.PROTEIN,
-                FindingCode.PROTEIN_NEEDED,
-                FindingCode.PROTEIN_MISSING);
+                milk, TestDay::proteinPct, "proteinPct", FindingCode.PROTEIN_NEEDED, FindingCode.PROTEIN_MISSING);
         return new AccumulatedYield(
                 milk,
                 fat.kg,
@@ -107,35 +105,40 @@ final class TestIntervalYield {
     private Component component(
             Figure milk,
             Function<TestDay, OptionalDouble> measured,
-            AcceptedRange range,
+            String field,
             FindingCode needed,
             FindingCode missing) {
+        // the breed is not known here: the range reaches as far as that of any breed
+        ValueLimit accepted = ValueLimits.PUBLISHED
+                .of(field, ValueLimit.Layer.ACCEPTED, BreedGroup.UNKNOWN)
+                .orElseThrow();
         List<Finding> own = new ArrayList<>(milk.findings());
         double[] pct = new double[tests.size()];
         int measuredTests = 0;
         double[] measuredDays = new double[tests.size()];
         for (int i = 0; i < pct.length; i++) {
             OptionalDouble value = measured.apply(tests.get(i));
-            boolean accepted = value.isPresent() && range.accepts(value.getAsDouble());
-            pct[i] = accepted ? value.getAsDouble() : Double.NaN;
-            if (accepted) {
+            boolean isUsed = value.isPresent() && accepted.holds(value.getAsDouble());
+            pct[i] = isUsed ? value.getAsDouble() : Double.NaN;
+            if (isUsed) {
                 measuredDays[measuredTests++] = days[i];
             } else if (value.isPresent()) {
-                own.add(range.finding(tests.get(i).date(), value.getAsDouble()));
+                own.add(Finding.on(tests.get(i).date(), FindingCode.OUT_OF_RANGE)
+                        .withField(field)
+                        .withSeen(value.getAsDouble() + " %")
+                        .withExpected(accepted.words()));
             }
         }
         boolean milkBlocked = milk.value().isEmpty();
         if (measuredTests == 0) {
-            own.add(Finding.of(needed).withField(range.field()));
+            own.add(Finding.of(needed).withField(field));
         } else if (measuredTests < tests.size()) {
-            own.add(Finding.of(missing)
-                    .withField(range.field())
-                    .withSeen(measuredTests + " of " + tests.size() + " tests"));
+            own.add(Finding.of(missing).withField(field).withSeen(measuredTests + " of " + tests.size() + " tests"));
             // a percentage may be carried back further than a weight: it moves less
             FindingCode late = rule == CompositionRule.OWN_INTERVALS
                     ? FindingCode.FIRST_TEST_TOO_LATE
                     : FindingCode.FIRST_TEST_LATE;
-            own.addAll(spacing(Arrays.copyOf(measuredDays, measuredTests), late, range.field()));
+            own.addAll(spacing(Arrays.copyOf(measuredDays, measuredTests), late, field));
         }
         CompositionRule.Series series = measuredTests == 0 || milkBlocked
                 ? new CompositionRule.Series(new double[0], new double[0])

@@ -1,5 +1,5 @@
 /**
- * What happens to a cow besides being milked, as plain records: calving, dry-off, departure.
+ * What happens to a cow besides being milked, as plain records: calving, abortion, dry-off, departure.
  *
  * <p>Dates are days of the farm's own zone. Assembly of these into lactations is in the {@code testday} package.
  */

@@ -35,6 +35,41 @@ public enum FindingCode {
             Severity.BLOCKS,
             "The first test came too late for its weight to stand for the days before it."),
 
+    // Lactations from events
+    NO_CALVING("no-calving", Severity.BLOCKS, "No calving is on record up to the as-of date."),
+    DUPLICATE_CALVING(
+            "duplicate-calving", Severity.NOTES, "Two calvings too close to be two are one; the earlier day counts."),
+    PARITY_COUNTED(
+            "parity-counted", Severity.NOTES, "No parity is on record; it is counted from the first calving known."),
+    PARITY_CONTRADICTS(
+            "parity-contradicts", Severity.WEAKENS, "The parity on record does not follow from the calvings."),
+    ABORTION_COUNTED("abortion-counted", Severity.NOTES, "An abortion was taken as the start of a lactation."),
+    ABORTION_NOT_COUNTED("abortion-not-counted", Severity.NOTES, "An abortion did not start a lactation."),
+    DRY_OFF_MISSING("dry-off-missing", Severity.WEAKENS, "She calved again and no dry-off is on record before it."),
+    DRY_OFF_REPEATED("dry-off-repeated", Severity.NOTES, "More than one dry-off in a lactation; the last one counts."),
+    EVENT_OUTSIDE_LACTATIONS(
+            "event-outside-lactations", Severity.NOTES, "This belongs to no lactation on record; it is kept."),
+    EVENT_AFTER_DEPARTURE(
+            "event-after-departure", Severity.WEAKENS, "Something is on record after the day she left; both are kept."),
+
+    // The day's yield from single milkings
+    MILKING_NEEDED("milking-needed", Severity.BLOCKS, "No milking of that day was weighed."),
+    MILKING_FACTOR_UNKNOWN(
+            "milking-factor-unknown", Severity.BLOCKS, "No factor is known that brings this milking to 24 hours."),
+    PART_OF_DAY_WEIGHED(
+            "part-of-day-weighed", Severity.WEAKENS, "Not all milkings of the day were weighed; the error is larger."),
+    PART_OF_DAY_SAMPLED(
+            "part-of-day-sampled", Severity.WEAKENS, "Not all milkings of the day were sampled; fat depends on which."),
+    MILKING_HOURS_UNKNOWN(
+            "milking-hours-unknown", Severity.NOTES, "Hours between milkings are not on record; they count as 24."),
+
+    // Abnormal test days
+    TEST_BELOW_EXPECTED(
+            "test-below-expected", Severity.WEAKENS, "A test is far below what the test before it leads to expect."),
+    TEST_ABOVE_EXPECTED(
+            "test-above-expected", Severity.WEAKENS, "A test is far above what the test before it leads to expect."),
+    TEST_NOT_CREDIBLE("test-not-credible", Severity.WEAKENS, "A test is so far off that it is better left out."),
+
     // Corrected milk and milk energy
     MILK_NEEDED("milk-needed", Severity.BLOCKS, "This figure needs a milk weight and there is none."),
     FAT_NEEDED("fat-needed", Severity.BLOCKS, "This figure needs fat and it was not measured; no mean stands in."),
@@ -60,6 +95,17 @@ public enum FindingCode {
             "scc-below-detection",
             Severity.WEAKENS,
             "A cell count below one thousand per mL is below what counters detect; check it."),
+
+    // Persistency, peak and lifetime
+    LACTATION_TOO_SHORT(
+            "lactation-too-short", Severity.BLOCKS, "The lactation does not reach the days this figure compares."),
+    PERSISTENCY_REFUSED("persistency-refused", Severity.BLOCKS, "The tests do not support a persistency."),
+    PEAK_MAY_COME("peak-may-come", Severity.NOTES, "She may still give more: the days of the peak are not over."),
+    OPEN_SO_FAR("open-so-far", Severity.WEAKENS, "She is not known to be pregnant; days open so far, to be longer."),
+    INTERVAL_EXPECTED("interval-expected", Severity.WEAKENS, "The calving interval is expected, not yet observed."),
+    YEAR_INCOMPLETE("year-incomplete", Severity.BLOCKS, "The records do not reach back over the 365 days needed."),
+    INCOMPLETE_SUM("incomplete-sum", Severity.WEAKENS, "A part of the sum has no value and is left out."),
+    NO_FACTOR("no-factor", Severity.BLOCKS, "No factor for this class was learned or given; none is made up."),
 
     // Curves
     TOO_FEW_TESTS("too-few-tests", Severity.BLOCKS, "Fewer tests than this method needs."),

@@ -5,18 +5,24 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
-import org.pailbook.lactation.accumulation.AcceptedRange;
 import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.finding.FindingCode;
 import org.pailbook.lactation.reference.LactationTrait;
+import org.pailbook.lactation.testday.BreedGroup;
 import org.pailbook.lactation.testday.TestDay;
 import org.pailbook.lactation.testday.UsableTests;
+import org.pailbook.lactation.testday.ValueLimit;
+import org.pailbook.lactation.testday.ValueLimits;
 
 /**
  * The single measurements of a lactation's test days in the order of the days: trait, day, value. Several traits of a day stand next to
  * each other.
  */
 final class TestRecords {
+    // the breed is not known here: the range reaches as far as that of any breed
+    private static final ValueLimit FAT_LIMIT = accepted("fatPct");
+    private static final ValueLimit PROTEIN_LIMIT = accepted("proteinPct");
+
     private final int[] trait;
     private final int[] day;
     private final int[] test;
@@ -86,21 +92,30 @@ final class TestRecords {
     private static double amount(TestDay test, LactationTrait trait, List<Finding> findings) {
         return switch (trait) {
             case MILK -> test.milkKg().orElse(Double.NaN);
-            case FAT -> component(test, test.fatPct(), AcceptedRange.FAT, findings);
-            case PROTEIN -> component(test, test.proteinPct(), AcceptedRange.PROTEIN, findings);
+            case FAT -> component(test, test.fatPct(), FAT_LIMIT, findings);
+            case PROTEIN -> component(test, test.proteinPct(), PROTEIN_LIMIT, findings);
             case CELLS -> score(test.sccThousandPerMl());
         };
     }
 
-    private static double component(TestDay test, OptionalDouble pct, AcceptedRange range, List<Finding> findings) {
+    private static double component(TestDay test, OptionalDouble pct, ValueLimit accepted, List<Finding> findings) {
         if (pct.isEmpty()) {
             return Double.NaN;
         }
-        if (!range.accepts(pct.getAsDouble())) {
-            findings.add(range.finding(test.date(), pct.getAsDouble()));
+        if (!accepted.holds(pct.getAsDouble())) {
+            findings.add(Finding.on(test.date(), FindingCode.OUT_OF_RANGE)
+                    .withField(accepted.field())
+                    .withSeen(pct.getAsDouble() + " %")
+                    .withExpected(accepted.words()));
             return Double.NaN;
         }
         return test.milkKg().orElse(Double.NaN) * pct.getAsDouble() / 100;
+    }
+
+    private static ValueLimit accepted(String field) {
+        return ValueLimits.PUBLISHED
+                .of(field, ValueLimit.Layer.ACCEPTED, BreedGroup.UNKNOWN)
+                .orElseThrow();
     }
 
     /** A count of 0 has no logarithm and so no score. */

@@ -1,0 +1,153 @@
+package org.pailbook.lactation.testday;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.pailbook.lactation.finding.Finding;
+import org.pailbook.lactation.finding.FindingCode;
+import org.pailbook.lactation.method.HowKnown;
+import org.pailbook.lactation.testday.ValueLimit.Layer;
+
+/**
+ * What values are accepted and what values are usual, in two layers. A value outside the accepted range is flagged and not used until
+ * confirmed; one outside the usual range is used and questioned. Nothing is rejected: real cows leave every range.
+ *
+ * <p>{@link #PUBLISHED} holds ICAR's ranges and our own, each with its source; {@link #with} lays a farm's own limit over it.
+ *
+ * @param limits a later one replaces an earlier one of the same field, layer and breeds
+ */
+public record ValueLimits(List<ValueLimit> limits) {
+    /** The limits shipped with the library. */
+    public static final ValueLimits PUBLISHED = read("value-limits.csv");
+
+    private static final String FAT_PROTEIN_RATIO = "fatProteinRatio";
+
+    public ValueLimits {
+        limits = List.copyOf(limits);
+    }
+
+    /** These limits with one more, which replaces the one of the same field, layer and breeds. */
+    public ValueLimits with(ValueLimit own) {
+        List<ValueLimit> all = new ArrayList<>(limits);
+        all.removeIf(limit ->
+                limit.field().equals(own.field()) && limit.layer() == own.layer() && limit.breeds() == own.breeds());
+        all.add(own);
+        return new ValueLimits(all);
+    }
+
+    /**
+     * The limit of a field; for breeds that are not known the widest of those there are.
+     *
+     * @return empty if there is none
+     */
+    public Optional<ValueLimit> of(String field, Layer layer, BreedGroup breeds) {
+        ValueLimit widest = null;
+        for (ValueLimit limit : limits) {
+            boolean fits = limit.field().equals(field)
+                    && limit.layer() == layer
+                    && (breeds == BreedGroup.UNKNOWN
+                            || limit.breeds() == BreedGroup.UNKNOWN
+                            || limit.breeds() == breeds);
+            if (fits) {
+                widest = widest == null ? limit : union(widest, limit);
+            }
+        }
+        return Optional.ofNullable(widest);
+    }
+
+    private static ValueLimit union(ValueLimit one, ValueLimit other) {
+        OptionalDouble least = one.least().isEmpty() || other.least().isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(
+                        Math.min(one.least().getAsDouble(), other.least().getAsDouble()));
+        OptionalDouble most = one.most().isEmpty() || other.most().isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(
+                        Math.max(one.most().getAsDouble(), other.most().getAsDouble()));
+        String source = one.source().equals(other.source()) ? one.source() : one.source() + "; " + other.source();
+        return new ValueLimit(
+                one.field(), one.unit(), one.layer(), BreedGroup.UNKNOWN, least, most, one.howKnown(), source);
+    }
+
+    /** What is wrong with a single value, if anything: outside accepted first, else outside usual. */
+    public Optional<Finding> check(String field, double value, BreedGroup breeds) {
+        for (Layer layer : Layer.values()) {
+            Optional<ValueLimit> limit = of(field, layer, breeds);
+            if (limit.isPresent() && !limit.get().holds(value)) {
+                String unit =
+                        limit.get().unit().equals("1") ? "" : " " + limit.get().unit();
+                return Optional.of(
+                        Finding.of(layer == Layer.ACCEPTED ? FindingCode.OUT_OF_RANGE : FindingCode.IMPLAUSIBLE)
+                                .withField(field)
+                                .withSeen(value + unit)
+                                .withExpected(limit.get().words()));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** What is wrong with the values of a test day, each with its date, field, value and limit. */
+    public List<Finding> check(TestDay test, BreedGroup breeds) {
+        List<Finding> findings = new ArrayList<>();
+        add(findings, test, "milkKg", test.milkKg(), breeds);
+        add(findings, test, "fatPct", test.fatPct(), breeds);
+        add(findings, test, "proteinPct", test.proteinPct(), breeds);
+        add(findings, test, "lactosePct", test.lactosePct(), breeds);
+        add(findings, test, "sccThousandPerMl", test.sccThousandPerMl(), breeds);
+        if (test.fatPct().isPresent() && test.proteinPct().orElse(0) > 0) {
+            double ratio = test.fatPct().getAsDouble() / test.proteinPct().getAsDouble();
+            add(findings, test, FAT_PROTEIN_RATIO, OptionalDouble.of(ratio), breeds);
+        }
+        return findings;
+    }
+
+    private void add(List<Finding> findings, TestDay test, String field, OptionalDouble value, BreedGroup breeds) {
+        if (value.isPresent()) {
+            check(field, value.getAsDouble(), breeds)
+                    .map(finding -> finding.withDate(test.date()))
+                    .ifPresent(findings::add);
+        }
+    }
+
+    private static ValueLimits read(String resource) {
+        try (InputStream in = Objects.requireNonNull(ValueLimits.class.getResourceAsStream(resource), resource);
+                BufferedReader reader = new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8))) {
+            return new ValueLimits(reader.lines()
+                    .filter(line -> !line.startsWith("#") && !line.startsWith("field,"))
+                    .map(ValueLimits::parse)
+                    .toList());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static ValueLimit parse(String line) {
+        String[] cells = line.split(",", 8);
+        BreedGroup breeds = BreedGroup.UNKNOWN;
+        for (BreedGroup group : BreedGroup.values()) {
+            breeds = group.code().equals(cells[3]) ? group : breeds;
+        }
+        return new ValueLimit(
+                cells[0],
+                cells[1],
+                Layer.valueOf(cells[2].toUpperCase(Locale.ROOT)),
+                breeds,
+                number(cells[4]),
+                number(cells[5]),
+                HowKnown.valueOf(cells[6]),
+                cells[7]);
+    }
+
+    private static OptionalDouble number(String cell) {
+        return cell.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(Double.parseDouble(cell));
+    }
+}
