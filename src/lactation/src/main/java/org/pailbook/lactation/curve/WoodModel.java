@@ -10,7 +10,7 @@ import org.pailbook.lactation.method.HowKnown;
  *
  * <p>Start values are the log-linear fit weighted by the squared weights, then Newton steps on {@code (ln a, b, c)} to the last digits.
  * Parameters are not held inside any range: a lactation that falls from the first test on gets its {@code b < 0}, and
- * {@link CurveFit} says that the curve is atypical. Fits on logarithms differ a lot when late yields are small.
+ * {@link CurveFit} says that the curve is atypical. Fits on logarithms ({@link WoodLogLinearModel}) differ a lot when late yields are small.
  *
  * @see WoodCurve
  */

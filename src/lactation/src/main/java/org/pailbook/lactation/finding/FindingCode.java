@@ -24,10 +24,14 @@ public enum FindingCode {
     OUT_OF_RANGE("out-of-range", Severity.WEAKENS, "A value outside the accepted range is kept but not used."),
     IMPLAUSIBLE("implausible", Severity.WEAKENS, "A value outside the usual range is used; check it."),
 
+    // Herds
+    NO_COWS_IN_MILK("no-cows-in-milk", Severity.BLOCKS, "No cow is in milk on the as-of date."),
+    SCC_MISSING("scc-missing", Severity.WEAKENS, "Somatic cells were not counted for at least one cow."),
+
     // Accumulated yield
     LONG_INTERVAL("long-interval", Severity.WEAKENS, "Two tests lie further apart than a straight line should bridge."),
     FIRST_TEST_LATE(
-            "first-test-late", Severity.WEAKENS, "The first test came late; its weight stands for the days before it."),
+            "first-test-late", Severity.WEAKENS, "The first test came late; the days before it were not weighed."),
     ESTIMATED_END("estimated-end", Severity.WEAKENS, "The end of the lactation was not recorded and is estimated."),
 
     FIRST_TEST_TOO_LATE(

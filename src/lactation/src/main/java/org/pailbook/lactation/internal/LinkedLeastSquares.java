@@ -105,26 +105,38 @@ public final class LinkedLeastSquares {
 
     /** @return squared move by a Newton step, infinity after a damped one (never the last), -1 if no step goes downhill */
     private double takeStep(double[] theta) {
-        boolean newton = current.solveNewton(step);
-        for (double damping = FIRST_DAMPING; damping < MOST_DAMPING; damping *= 10) {
+        if (current.solveNewton(step)) {
             double moveSquared = current.decrement(step) / sumOfSquaredY;
-            evaluate(theta[0] + step[0], theta[1] + step[1], theta[2] + step[2], trial);
-            boolean settled = newton && moveSquared <= ROUNDING_MOVE_SQUARED && Double.isFinite(trial.rss);
+            tryStep(theta);
+            boolean settled = moveSquared <= ROUNDING_MOVE_SQUARED && Double.isFinite(trial.rss);
             if (settled || trial.rss < current.rss) {
-                theta[0] += step[0];
-                theta[1] += step[1];
-                theta[2] += step[2];
-                Equations before = current;
-                current = trial;
-                trial = before;
-                return newton ? moveSquared : Double.POSITIVE_INFINITY;
+                accept(theta);
+                return moveSquared;
             }
-            newton = false;
-            if (!current.solveDamped(damping, step)) {
-                return -1;
+        }
+        for (double damping = FIRST_DAMPING;
+                damping < MOST_DAMPING && current.solveDamped(damping, step);
+                damping *= 10) {
+            tryStep(theta);
+            if (trial.rss < current.rss) {
+                accept(theta);
+                return Double.POSITIVE_INFINITY;
             }
         }
         return -1;
+    }
+
+    private void tryStep(double[] theta) {
+        evaluate(theta[0] + step[0], theta[1] + step[1], theta[2] + step[2], trial);
+    }
+
+    private void accept(double[] theta) {
+        theta[0] += step[0];
+        theta[1] += step[1];
+        theta[2] += step[2];
+        Equations before = current;
+        current = trial;
+        trial = before;
     }
 
     private void evaluate(double theta0, double theta1, double theta2, Equations equations) {

@@ -1,0 +1,123 @@
+package org.pailbook.lactation.reference;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.function.IntToDoubleFunction;
+import org.pailbook.lactation.finding.Finding;
+import org.pailbook.lactation.method.Citation;
+
+/**
+ * What is known of a cow before her first test: the mean curve of her group, how lactations spread around it and how unsure the level of
+ * her herd is.
+ *
+ * <p>kg of milk per day; day 1 is the day after calving. Immutable, and made once for many cows: totals are running sums.
+ */
+public final class LactationStandard {
+    private final String group;
+    private final Citation source;
+    private final double[] meanKg;
+    private final double[] meanTotalKg;
+    private final DailySpread spread;
+    private final double herdLevelSdKgPerDay;
+    private final List<Finding> findings;
+
+    private LactationStandard(
+            String group,
+            Citation source,
+            double[] meanKg,
+            DailySpread spread,
+            double herdLevelSdKgPerDay,
+            List<Finding> findings) {
+        this.group = group;
+        this.source = source;
+        this.meanKg = meanKg;
+        this.spread = spread;
+        this.herdLevelSdKgPerDay = herdLevelSdKgPerDay;
+        this.findings = List.copyOf(findings);
+        this.meanTotalKg = new double[meanKg.length];
+        for (int day = 1; day < meanKg.length; day++) {
+            meanTotalKg[day] = meanTotalKg[day - 1] + meanKg[day];
+        }
+    }
+
+    /**
+     * A standard from a curve.
+     *
+     * @param group the cows it is for, as shown to people: {@code Jersey, parity 1}
+     * @param source where mean and spread come from
+     * @param meanKgPerDay day in milk to kg; asked for days 1 to {@link DailySpread#LAST_DAY}
+     * @param spread how single lactations depart from the mean
+     */
+    public static LactationStandard of(
+            String group, Citation source, IntToDoubleFunction meanKgPerDay, DailySpread spread) {
+        Objects.requireNonNull(group, "group");
+        Objects.requireNonNull(source, "source");
+        double[] mean = new double[spread.lastDay() + 1];
+        for (int day = 1; day < mean.length; day++) {
+            mean[day] = meanKgPerDay.applyAsDouble(day);
+            if (!Double.isFinite(mean[day])) {
+                throw new IllegalArgumentException("meanKgPerDay (" + mean[day] + ") must be finite on day " + day);
+            }
+        }
+        return new LactationStandard(group, source, mean, spread, 0, List.of());
+    }
+
+    /** The same with a herd level known only to within this standard deviation, kg per day; 0 if it is exactly known. */
+    public LactationStandard withHerdLevelSdKgPerDay(double sdKgPerDay) {
+        if (!(sdKgPerDay >= 0 && sdKgPerDay < Double.POSITIVE_INFINITY)) {
+            throw new IllegalArgumentException("sdKgPerDay (" + sdKgPerDay + ") must be 0 or more");
+        }
+        return new LactationStandard(group, source, meanKg, spread, sdKgPerDay, findings);
+    }
+
+    /** The same with one thing more to tell of every figure made from it. */
+    public LactationStandard withFinding(Finding finding) {
+        List<Finding> more = new ArrayList<>(findings);
+        more.add(finding);
+        return new LactationStandard(group, source, meanKg, spread, herdLevelSdKgPerDay, more);
+    }
+
+    /** The cows it is for. */
+    public String group() {
+        return group;
+    }
+
+    public Citation source() {
+        return source;
+    }
+
+    /** Mean milk of that day in milk, kg. */
+    public double meanKg(int day) {
+        return meanKg[day];
+    }
+
+    /** Sum of the means of days 1 to {@code toDay}, kg. */
+    public double meanTotalKg(int toDay) {
+        return meanTotalKg[toDay];
+    }
+
+    public DailySpread spread() {
+        return spread;
+    }
+
+    /** Standard deviation of what is not known of the herd's level, kg per day: v_h is its square. */
+    public double herdLevelSdKgPerDay() {
+        return herdLevelSdKgPerDay;
+    }
+
+    /** Last day in milk it reaches to; later tests cannot be used. */
+    public int lastDay() {
+        return meanKg.length - 1;
+    }
+
+    /** What has to be said of every figure made from it: that it is another breed's, for one. */
+    public List<Finding> findings() {
+        return findings;
+    }
+
+    @Override
+    public String toString() {
+        return group + " (" + source.text() + ")";
+    }
+}
