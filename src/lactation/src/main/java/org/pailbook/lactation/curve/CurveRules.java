@@ -152,7 +152,7 @@ final class CurveRules {
     }
 
     private void markFarTests() {
-        if (tests.count() - estimate.model().parameterCount() - 1 < LEAST_DEGREES_FOR_FAR_OFF) {
+        if (estimate.degreesOfFreedom() - 1 < LEAST_DEGREES_FOR_FAR_OFF) {
             return;
         }
         for (int i = 0; i < tests.count(); i++) {

@@ -109,6 +109,7 @@ public enum FindingCode {
     INTERVAL_EXPECTED("interval-expected", Severity.WEAKENS, "The calving interval is expected, not yet observed."),
     YEAR_INCOMPLETE("year-incomplete", Severity.BLOCKS, "The records do not reach back over the 365 days needed."),
     INCOMPLETE_SUM("incomplete-sum", Severity.WEAKENS, "A part of the sum has no value and is left out."),
+    DATES_OUT_OF_ORDER("dates-out-of-order", Severity.BLOCKS, "Two dates on record cannot both be right."),
     NO_FACTOR("no-factor", Severity.BLOCKS, "No factor for this class was learned or given; none is made up."),
 
     // Curves

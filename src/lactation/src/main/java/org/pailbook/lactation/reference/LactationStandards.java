@@ -35,31 +35,55 @@ public final class LactationStandards {
 
     private static final String POOLED = "POOLED";
     private static final List<Row> ROWS = readRows();
+    private static final TraitCorrelations CORRELATIONS = readCorrelations();
     private static final Map<String, String> GROUP_OF_SPELLING = readSpellings();
 
     private LactationStandards() {}
 
-    private record Row(String breedGroup, int parityFrom, int parityTo, LactationStandard standard) {
-        boolean covers(String group, int parity) {
-            return breedGroup.equals(group) && parity >= parityFrom && parity <= parityTo;
+    private record Row(String breedGroup, String trait, int parityFrom, int parityTo, LactationStandard standard) {
+        boolean covers(String group, LactationTrait ofTrait, int parity) {
+            return breedGroup.equals(group)
+                    && trait.equals(ofTrait.wireName())
+                    && parity >= parityFrom
+                    && parity <= parityTo;
         }
     }
 
     /**
-     * The standard for a cow.
+     * The milk standard for a cow.
      *
      * @param breed a breed code or name; anything unknown, also blank, gets the pooled standard
      * @param parity 1 or more; 2 and all later share a standard
      */
     public static LactationStandard forCow(String breed, int parity) {
+        return forCow(breed, parity, LactationTrait.MILK);
+    }
+
+    /** The standards of milk, fat, protein and cell score for a cow, and how they go together. */
+    public static TraitStandards traitsForCow(String breed, int parity) {
+        return TraitStandards.ofYields(
+                        forCow(breed, parity, LactationTrait.MILK),
+                        forCow(breed, parity, LactationTrait.FAT),
+                        forCow(breed, parity, LactationTrait.PROTEIN),
+                        CORRELATIONS)
+                .withCells(forCow(breed, parity, LactationTrait.CELLS));
+    }
+
+    /**
+     * The standard of one trait for a cow.
+     *
+     * @param breed a breed code or name; anything unknown, also blank, gets the pooled standard
+     * @param parity 1 or more; 2 and all later share a standard
+     */
+    public static LactationStandard forCow(String breed, int parity, LactationTrait trait) {
         if (parity < 1) {
             throw new IllegalArgumentException("parity (" + parity + ") must be at least 1");
         }
         String group = GROUP_OF_SPELLING.get(simplified(breed));
         if (group != null) {
-            return find(group, parity);
+            return find(group, trait, parity);
         }
-        return find(POOLED, parity)
+        return find(POOLED, trait, parity)
                 .withFinding(Finding.of(FindingCode.REFERENCE_OF_OTHER_BREED)
                         .withField("breed")
                         .withSeen(breed.isBlank() ? "none" : breed));
@@ -70,10 +94,10 @@ public final class LactationStandards {
         return GROUP_OF_SPELLING.containsKey(simplified(breed));
     }
 
-    private static LactationStandard find(String group, int parity) {
+    private static LactationStandard find(String group, LactationTrait trait, int parity) {
         int shelf = Math.min(parity, 99);
         return ROWS.stream()
-                .filter(row -> row.covers(group, shelf))
+                .filter(row -> row.covers(group, trait, shelf))
                 .findFirst()
                 .orElseThrow()
                 .standard();
@@ -86,18 +110,21 @@ public final class LactationStandards {
     private static List<Row> readRows() {
         List<Row> rows = new ArrayList<>();
         for (Map<String, String> line : lines("lactation-standards.csv")) {
-            double a = number(line, "a_kg_per_day");
-            double b = number(line, "b_kg_per_day");
-            double c = number(line, "c_kg_per_day_per_day");
+            double a = number(line, "a");
+            double b = number(line, "b");
+            double c = number(line, "c");
             double k = number(line, "k_per_day");
-            DailySpread spread =
-                    DailySpread.constant(number(line, "spread_kg_per_day"), number(line, "r"), number(line, "e"));
+            DailySpread spread = DailySpread.constant(number(line, "spread"), number(line, "r"), number(line, "e"));
             int from = Integer.parseInt(line.get("parity_from"));
             int to = Integer.parseInt(line.get("parity_to"));
             String group = line.get("breed_group") + ", parity " + (from == to ? "" + from : from + " or more");
-            LactationStandard standard = LactationStandard.of(group, SOURCE, wilminkThenFading(a, b, c, k), spread)
-                    .withHerdLevelSdKgPerDay(number(line, "herd_level_sd_kg_per_day"));
-            rows.add(new Row(line.get("breed_group"), from, to, standard));
+            // a yield may not turn negative past day 305; a score may
+            IntToDoubleFunction mean = line.get("trait").equals(LactationTrait.CELLS.wireName())
+                    ? day -> a + b * Math.exp(-k * day) + c * Math.min(day, DaysInMilk.STANDARD_LACTATION_DAYS)
+                    : wilminkThenFading(a, b, c, k);
+            LactationStandard standard = LactationStandard.of(group, SOURCE, mean, spread)
+                    .withHerdLevelSdKgPerDay(number(line, "herd_level_sd"));
+            rows.add(new Row(line.get("breed_group"), line.get("trait"), from, to, standard));
         }
         return List.copyOf(rows);
     }
@@ -112,6 +139,19 @@ public final class LactationStandards {
         double slope = c - k * b * Math.exp(-k * last);
         return day ->
                 day <= last ? a + b * Math.exp(-k * day) + c * day : lastKg * Math.exp(slope / lastKg * (day - last));
+    }
+
+    private static TraitCorrelations readCorrelations() {
+        double[][] lasting = {{1, 0, 0}, {0, 1, 0}, {0, 0, 1}};
+        double[][] daily = {{1, 0, 0}, {0, 1, 0}, {0, 0, 1}};
+        List<String> order = List.of("milk", "fat", "protein");
+        for (Map<String, String> line : lines("trait-correlations.csv")) {
+            int i = order.indexOf(line.get("trait"));
+            int j = order.indexOf(line.get("other_trait"));
+            lasting[i][j] = lasting[j][i] = number(line, "lasting");
+            daily[i][j] = daily[j][i] = number(line, "daily");
+        }
+        return TraitCorrelations.of(lasting, daily);
     }
 
     private static Map<String, String> readSpellings() {

@@ -93,7 +93,7 @@ public class RequestGate {
                     ProblemCode.MALFORMED_REQUEST,
                     "The Host header is not a host name with or without a port.");
         } else {
-            ProblemCode code = codeOf(status);
+            ProblemCode code = ProblemCode.ofStatus(status);
             answer(routing, code, code.title() + ".");
         }
     }
@@ -101,19 +101,5 @@ public class RequestGate {
     private static void answer(RoutingContext routing, ProblemCode code, String detail) {
         HttpServerRequest request = routing.request();
         ProblemAnswer.send(request, code, ProblemAnswer.body(code, detail, request.path(), RequestId.of(routing)));
-    }
-
-    private static ProblemCode codeOf(int status) {
-        return switch (status) {
-            case 401 -> ProblemCode.NOT_AUTHENTICATED;
-            case 403 -> ProblemCode.SCOPE_MISSING;
-            case 404 -> ProblemCode.NO_SUCH_ROUTE;
-            case 405 -> ProblemCode.METHOD_NOT_ALLOWED;
-            case 406 -> ProblemCode.NOT_ACCEPTABLE;
-            case 408 -> ProblemCode.REQUEST_TIMEOUT;
-            case 413 -> ProblemCode.TOO_LARGE;
-            case 415 -> ProblemCode.UNSUPPORTED_MEDIA_TYPE;
-            default -> ProblemCode.MALFORMED_REQUEST;
-        };
     }
 }

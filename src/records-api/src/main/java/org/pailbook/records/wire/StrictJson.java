@@ -45,7 +45,6 @@ public final class StrictJson {
     /** Reads trees; the one mapper for everything posted. */
     static final ObjectMapper MAPPER = JsonMapper.builder(FACTORY)
             .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
-            .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
             .build();
 
     private StrictJson() {}
