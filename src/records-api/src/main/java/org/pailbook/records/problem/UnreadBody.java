@@ -1,6 +1,8 @@
 package org.pailbook.records.problem;
 
+import io.vertx.core.Context;
 import io.vertx.core.http.HttpServerRequest;
+import io.vertx.core.http.HttpServerResponse;
 import io.vertx.ext.web.RoutingContext;
 
 /**
@@ -21,33 +23,41 @@ final class UnreadBody {
         return request.getHeader("Content-Length") != null || request.getHeader("Transfer-Encoding") != null;
     }
 
-    /** Sees to the rest of this request's body once its answer has been sent. */
+    /** Sees to the rest of this request's body once its answer has been sent; call it on the event loop. */
     static void dropAfterAnswer(RoutingContext routing) {
-        HttpServerRequest request = routing.request();
+        Context eventLoop = routing.vertx().getOrCreateContext();
+        HttpServerResponse response = routing.response();
         routing.addHeadersEndHandler(head -> {
-            if (routing.response().getStatusCode() == ProblemCode.TOO_LARGE.status()) {
-                routing.response().putHeader("Connection", "close");
+            if (response.getStatusCode() == ProblemCode.TOO_LARGE.status()) {
+                response.putHeader("Connection", "close");
             }
         });
-        routing.addEndHandler(answered -> {
-            boolean isTooLarge = routing.response().getStatusCode() == ProblemCode.TOO_LARGE.status();
-            if (request.isEnded()) {
-                if (isTooLarge) {
-                    request.connection().close();
-                }
-                return;
+        // The answer is given on another thread than the one on which the body arrives.
+        routing.addEndHandler(answered -> eventLoop.runOnContext(now -> drop(routing)));
+    }
+
+    private static void drop(RoutingContext routing) {
+        HttpServerRequest request = routing.request();
+        boolean closes = routing.response().getStatusCode() == ProblemCode.TOO_LARGE.status();
+        if (request.isEnded()) {
+            if (closes) {
+                request.connection().close();
             }
-            long timer = routing.vertx()
-                    .setTimer(LONGEST_MILLIS, late -> request.connection().close());
-            request.exceptionHandler(gone -> routing.vertx().cancelTimer(timer));
-            request.endHandler(read -> {
-                routing.vertx().cancelTimer(timer);
-                if (isTooLarge) {
-                    request.connection().close();
-                }
-            });
-            request.handler(dropped -> {});
-            request.resume();
+            return;
+        }
+        long timer = routing.vertx().setTimer(LONGEST_MILLIS, late -> {
+            if (!request.isEnded()) { // else the connection is at another request by now
+                request.connection().close();
+            }
         });
+        request.exceptionHandler(gone -> routing.vertx().cancelTimer(timer));
+        request.endHandler(read -> {
+            routing.vertx().cancelTimer(timer);
+            if (closes) {
+                request.connection().close();
+            }
+        });
+        request.handler(dropped -> {});
+        request.resume();
     }
 }
