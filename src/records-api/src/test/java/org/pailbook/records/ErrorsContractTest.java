@@ -246,7 +246,7 @@ class ErrorsContractTest {
         assertThat(answer.header("content-type").orElse("")).startsWith("application/problem+json");
         assertThat(answer.textAt("/code")).isEqualTo("batch-rejected");
         assertThat(answer.countAt("/refused")).isEqualTo(1);
-        assertThat(answer.at("/rows").findValuesAsText("code")).contains("milk-out-of-range");
+        assertThat(answer.at("/rows").findValuesAsText("code")).contains("negative-value");
         assertThat(answer.text()).contains("/1/milkKg").doesNotContainPattern(INSIDE);
         assertThat(StoredRows.in(database)).isEqualTo(before);
     }
