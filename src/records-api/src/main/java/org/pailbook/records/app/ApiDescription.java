@@ -21,6 +21,9 @@ import org.eclipse.microprofile.openapi.models.security.SecurityScheme;
 @OpenApiFilter(OpenApiFilter.RunStage.BUILD)
 public class ApiDescription implements OASFilter {
     private static final String PROBLEM = "application/problem+json";
+    /** Below this nothing is stored, so nothing is created. */
+    private static final String CALCULATE = "/v1/calculate/";
+
     private static final Map<String, String> REFUSALS = new TreeMap<>(Map.of(
             "400", "The request could not be read: malformed body, unknown or bad parameter",
             "401", "No valid key",
@@ -51,7 +54,7 @@ public class ApiDescription implements OASFilter {
                 }
                 if (posts && bulk) {
                     describeBulk(operation, path.getKey());
-                } else if (posts) {
+                } else if (posts && !path.getKey().startsWith(CALCULATE)) {
                     addCreated(operation);
                 }
             });
