@@ -13,17 +13,15 @@ import org.pailbook.records.computed.MethodChoice;
 import org.pailbook.records.wire.Fields;
 import org.pailbook.records.wire.FindingView;
 
-/**
- * What to fit to which tests: a lactation with dates, or bare days and weights.
- *
- * @param lactation null if bare points were posted
- */
+/** What to fit to which tests: a lactation with dates, or bare days and weights. */
 final class CurveFitRequest {
     /** Later points are no lactation, and sums over days would run long. Ours. */
     private static final double LATEST_DAY = 10_000;
 
     private final List<CurveModel> models;
+    /** Null if bare points were posted. */
     private final PostedLactation lactation;
+
     private final double[] daysInMilk;
     private final double[] milkKg;
 
