@@ -99,17 +99,26 @@ public final class CurveEstimate {
                 design[k * tests + i] = row[k];
             }
         }
-        // solved for its covariances and leverages only; the coefficients it finds are of no interest
-        LinearLeastSquares spread = LinearLeastSquares.solve(design, parameters, milkKg);
-        return spread.isSingular()
-                ? notEstimable(model, "singular normal equations")
-                : ofSolution(model, curve, daysInMilk, milkKg, spread);
+        return ofDesign(model, curve, design, residuals(curve, daysInMilk, milkKg));
     }
 
-    /** The curve, with the solution of the linear problem at it. */
+    /** @param design derivatives at the tests, column after column */
+    static CurveEstimate ofDesign(CurveModel model, LactationCurve curve, double[] design, double[] residuals) {
+        // solved for its covariances and leverages only: at a minimum the residuals have nothing left to explain
+        LinearLeastSquares spread = LinearLeastSquares.solve(design, model.parameterCount(), residuals);
+        return spread.isSingular()
+                ? notEstimable(model, "singular normal equations")
+                : ofSolution(model, curve, residuals, spread);
+    }
+
+    /** The curve that solves a linear problem. */
     static CurveEstimate ofSolution(
             CurveModel model, LactationCurve curve, double[] daysInMilk, double[] milkKg, LinearLeastSquares solution) {
-        double[] residuals = residuals(curve, daysInMilk, milkKg);
+        return ofSolution(model, curve, residuals(curve, daysInMilk, milkKg), solution);
+    }
+
+    private static CurveEstimate ofSolution(
+            CurveModel model, LactationCurve curve, double[] residuals, LinearLeastSquares solution) {
         int parameters = model.parameterCount();
         double[][] covariances =
                 covariances(parameters, sumOfSquares(residuals), residuals.length - parameters, solution);

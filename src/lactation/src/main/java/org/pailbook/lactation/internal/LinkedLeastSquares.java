@@ -19,9 +19,9 @@ public final class LinkedLeastSquares {
 
     /**
      * Squared change of the fitted values relative to the squared data at which a Newton step is the last one. Newton's error is squared
-     * by each step, so what is left after a step of 1e-10 lies at the level of rounding.
+     * by each step, so what is left after a step of 1e-8 lies at the level of rounding.
      */
-    private static final double LAST_MOVE_SQUARED = 1e-20;
+    private static final double LAST_MOVE_SQUARED = 1e-16;
 
     /** Below this, rounding decides which of two sums of squares is smaller; Newton's step is then the better judge. */
     private static final double ROUNDING_MOVE_SQUARED = 1e-14;

@@ -7,10 +7,8 @@ import io.vertx.ext.web.Router;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
-import jakarta.inject.Inject;
 import java.util.List;
 import java.util.Set;
-import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.jboss.logging.Logger;
 
 /**
@@ -37,15 +35,8 @@ public class RequestGate {
     private static final String ALLOW = "GET, HEAD, POST, PUT, PATCH, DELETE, OPTIONS";
     private static final Set<HttpMethod> KNOWN_BUT_REFUSED = Set.of(HttpMethod.TRACE, HttpMethod.CONNECT);
 
-    /** After a refusal the rest of the body is thrown away for this long, so that a client still sending can read the answer. */
-    private static final long LINGER_MILLIS = 2_000;
-
-    private final long mostBodyBytes;
-
-    @Inject
-    RequestGate(@ConfigProperty(name = BodyLimit.SETTING, defaultValue = BodyLimit.DEFAULT) long mostBodyBytes) {
-        this.mostBodyBytes = mostBodyBytes;
-    }
+    /** Most bytes of any body, 32 MiB; single records may have less, and a body without a declared length is counted as it is read. */
+    private static final long MOST_BODY_BYTES = 32L * 1024 * 1024;
 
     void open(@Observes Router router) {
         // Read once, when the server socket is made, which is after this; there is no other way to switch an extension
@@ -61,13 +52,19 @@ public class RequestGate {
     private void judge(RoutingContext routing) {
         HttpServerRequest request = routing.request();
         HttpMethod method = request.method();
+        if (UnreadBody.isExpectedOf(request)) {
+            UnreadBody.dropAfterAnswer(routing);
+        }
         if (!METHODS.contains(method)) {
             routing.response().putHeader("Allow", ALLOW);
             boolean known = KNOWN_BUT_REFUSED.contains(method);
             ProblemCode code = known ? ProblemCode.METHOD_NOT_ALLOWED : ProblemCode.NOT_IMPLEMENTED;
-            refuse(routing, code, "The Allow header lists the methods this service knows.");
-        } else if (declaredBytes(request) > mostBodyBytes) {
-            refuse(routing, ProblemCode.TOO_LARGE, BodyLimit.detail(mostBodyBytes));
+            answer(routing, code, "The Allow header lists the methods this service knows.");
+        } else if (declaredBytes(request) > MOST_BODY_BYTES) {
+            answer(
+                    routing,
+                    ProblemCode.TOO_LARGE,
+                    "A body may have " + MOST_BODY_BYTES + " bytes; send a large table in parts.");
         } else {
             routing.next();
         }
@@ -78,16 +75,6 @@ public class RequestGate {
         return length == null
                 ? 0
                 : Long.parseLong(length.trim()); // a text or a doubled length does not get through the decoder
-    }
-
-    private void refuse(RoutingContext routing, ProblemCode code, String detail) {
-        HttpServerRequest request = routing.request();
-        boolean moreToCome =
-                request.getHeader("Content-Length") != null || request.getHeader("Transfer-Encoding") != null;
-        if (moreToCome) {
-            Lingering.closeAfterAnswer(routing, LINGER_MILLIS);
-        }
-        answer(routing, code, detail);
     }
 
     private void answerFailure(RoutingContext routing) {

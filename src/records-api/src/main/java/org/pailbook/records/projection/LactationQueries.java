@@ -135,7 +135,8 @@ class LactationQueries {
                 FigureView.of(yield.protein(), choice.explain()),
                 FigureView.of(yield.fatPct(), choice.explain()),
                 FigureView.of(yield.proteinPct(), choice.explain()),
-                FigureView.of(corrected(choice.correctedMilk(), yield, asOf), choice.explain()),
+                FigureView.of(corrected(choice.correctedMilk(), yield, asOf), choice.explain())
+                        .from(yield.milk()),
                 CurveView.of(choice.curve().fit(lactation, asOf.day())),
                 FigureView.of(projected, choice.explain()),
                 projection.producedKg(),

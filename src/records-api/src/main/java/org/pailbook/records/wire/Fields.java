@@ -68,6 +68,9 @@ public final class Fields {
         if (text.chars().anyMatch(Character::isISOControl)) {
             return wrong(name, "control-character", "must not hold control characters", node);
         }
+        if (text.codePoints().anyMatch(point -> Character.getType(point) == Character.SURROGATE)) {
+            return wrong(name, "not-unicode", "must not hold half of a surrogate pair", node);
+        }
         return text;
     }
 

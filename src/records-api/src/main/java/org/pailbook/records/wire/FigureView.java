@@ -132,6 +132,21 @@ public record FigureView(
     @Schema(name = "ExplanationPart")
     public record PartView(String what, double amount) {}
 
+    /** The same figure made from another figure, with that one's inputs: a conversion has none of its own. */
+    public FigureView from(Figure other) {
+        return new FigureView(
+                status,
+                value,
+                unit,
+                interval80,
+                interval95,
+                intervalNote,
+                method,
+                InputsView.of(other.inputs()),
+                warnings,
+                explanation);
+    }
+
     /** @param explain whether to send the parts the figure was added up from */
     public static FigureView of(Figure figure, boolean explain) {
         Explanation parts = figure.explanation();

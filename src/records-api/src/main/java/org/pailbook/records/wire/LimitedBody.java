@@ -50,6 +50,12 @@ public final class LimitedBody extends FilterInputStream {
         return false;
     }
 
+    /** Leaves the body as it is: closing it would first read the rest of it, however long, before any answer. */
+    @Override
+    public void close() {
+        // what was not read is dropped after the answer
+    }
+
     private void count(int bytes) {
         readBytes += bytes;
         if (readBytes > mostBytes) {
