@@ -3,8 +3,6 @@ package org.pailbook.records;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import io.quarkus.test.common.TestResourceScope;
-import io.quarkus.test.common.WithTestResource;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.util.Map;
@@ -14,7 +12,6 @@ import org.junit.jupiter.api.Test;
 
 /** Who may calculate, that nothing is kept, and that the description of the API tells the truth. */
 @QuarkusTest
-@WithTestResource(value = DatabaseForTests.class, scope = TestResourceScope.GLOBAL)
 class CalculateAccessContractTest {
     private static final String[] ADDRESSES = {"curve-fit", "accumulated-yield", "corrected-milk", "persistency"};
 

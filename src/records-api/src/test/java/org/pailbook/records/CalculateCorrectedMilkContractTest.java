@@ -3,15 +3,12 @@ package org.pailbook.records;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import io.quarkus.test.common.TestResourceScope;
-import io.quarkus.test.common.WithTestResource;
 import io.quarkus.test.junit.QuarkusTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 @QuarkusTest
-@WithTestResource(value = DatabaseForTests.class, scope = TestResourceScope.GLOBAL)
 class CalculateCorrectedMilkContractTest {
     private static Answer correct(String query, String body) {
         return Posts.calculate("corrected-milk" + query, body);

@@ -3,15 +3,12 @@ package org.pailbook.records;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import io.quarkus.test.common.TestResourceScope;
-import io.quarkus.test.common.WithTestResource;
 import io.quarkus.test.junit.QuarkusTest;
 import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
 @QuarkusTest
-@WithTestResource(value = DatabaseForTests.class, scope = TestResourceScope.GLOBAL)
 class CalculateCurveFitContractTest {
     /** henderson.milkfat of R package agridat 1.27, there credited to McCulloch and Henderson: fat of one cow by weeks, kg per day. */
     private static final double[] WEEKLY_FAT_KG = {

@@ -4,15 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import io.quarkus.test.common.TestResourceScope;
-import io.quarkus.test.common.WithTestResource;
 import io.quarkus.test.junit.QuarkusTest;
 import java.util.Arrays;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 
 @QuarkusTest
-@WithTestResource(value = DatabaseForTests.class, scope = TestResourceScope.GLOBAL)
 class CalculatePersistencyContractTest {
     private static final double[] MONTHLY = {15, 45, 75, 105, 135, 165, 195, 225, 255, 285};
 

@@ -3,13 +3,10 @@ package org.pailbook.records;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import io.quarkus.test.common.TestResourceScope;
-import io.quarkus.test.common.WithTestResource;
 import io.quarkus.test.junit.QuarkusTest;
 import org.junit.jupiter.api.Test;
 
 @QuarkusTest
-@WithTestResource(value = DatabaseForTests.class, scope = TestResourceScope.GLOBAL)
 class CalculateYieldContractTest {
     private static Answer addUp(String query, String body) {
         return Posts.calculate("accumulated-yield" + query, body);

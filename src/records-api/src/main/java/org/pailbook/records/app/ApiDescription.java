@@ -53,6 +53,9 @@ public class ApiDescription implements OASFilter {
                 boolean posts = method == PathItem.HttpMethod.POST;
                 describePath(operation);
                 addRefusals(operation, REFUSALS);
+                if (namesNoRecord(path.getKey())) {
+                    operation.getResponses().removeAPIResponse("404");
+                }
                 if (posts) {
                     addRefusals(operation, REFUSALS_OF_BODIES);
                 }
@@ -63,6 +66,10 @@ public class ApiDescription implements OASFilter {
                 }
             });
         }
+    }
+
+    private static boolean namesNoRecord(String path) {
+        return path.startsWith(CALCULATE) || path.equals("/v1/methods");
     }
 
     private static void addKeys(OpenAPI api) {

@@ -27,11 +27,19 @@ import org.pailbook.lactation.projection.BestPrediction;
 import org.pailbook.lactation.projection.BestPredictionPersistency;
 import org.pailbook.lactation.summary.HerdMean;
 import org.pailbook.lactation.testday.EstimatedEnd;
+import org.pailbook.lactation.testday.MilkingShares;
+import org.pailbook.lactation.testday.SumOfMilkings;
+import org.pailbook.lactation.testday.WiggansShortInterval;
 import org.pailbook.lactation.udderhealth.SomaticCellScore;
 import org.pailbook.records.computed.MethodChoice;
 
-/** Every published method of the library by what it answers. A contract test holds it against the classes of the library. */
+/**
+ * Every published method of the library by what it answers; a test holds it against the classes of the library. Not listed is {@link
+ * org.pailbook.lactation.testday.AbnormalTestDays}, which does not exist before a herd's tests have taught it a slope.
+ */
 final class MethodCatalogue {
+    private static final double HALF = 0.5;
+
     /** Methods by kind, in the order shown. */
     static final Map<String, List<PublishedMethod>> BY_KIND = byKind();
 
@@ -59,6 +67,13 @@ final class MethodCatalogue {
         kinds.put("age-adjustment", List.of(MatureEquivalent.by(herdsOwn), ParityFactorLearning.MIXED_MODEL));
         kinds.put("udder-health", List.of(SomaticCellScore.SCS));
         kinds.put("herd", List.of(HerdMean.OVER_COWS, HerdMean.OF_PROJECTIONS, RollingHerdAverage.YEAR));
+        kinds.put(
+                "daily-yield",
+                // each herd learns its own share; half the milk is where it begins
+                List.of(
+                        SumOfMilkings.ICAR,
+                        WiggansShortInterval.MORNING_UNDER_9_HOURS,
+                        MilkingShares.learn(List.of(), HALF)));
         kinds.put("lactation", List.of(EstimatedEnd.HALF_THE_LAST_INTERVAL));
         return kinds;
     }

@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.pailbook.lactation.method.PublishedMethod;
+import org.pailbook.lactation.testday.AbnormalTestDays;
 
 class MethodCatalogueArchitectureTest {
     private static final List<PublishedMethod> LISTED =
@@ -27,7 +28,9 @@ class MethodCatalogueArchitectureTest {
                                 !type.isInterface() && !type.getModifiers().contains(JavaModifier.ABSTRACT))
                         .map(JavaClass::getName)
                         .collect(Collectors.toSet());
-        assertThat(methods).hasSizeGreaterThan(20);
+        assertThat(methods).hasSizeGreaterThan(20).contains(AbnormalTestDays.class.getName());
+        // made from a herd's tests only: there is none to show without a herd
+        methods.remove(AbnormalTestDays.class.getName());
         assertThat(LISTED.stream().map(method -> method.getClass().getName()).collect(Collectors.toSet()))
                 .isEqualTo(methods);
     }
