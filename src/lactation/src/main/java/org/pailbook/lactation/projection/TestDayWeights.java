@@ -23,6 +23,8 @@ final class TestDayWeights {
     private final TestRecords records;
     private final double[] deviation;
     private final Cholesky measured;
+    /** what is known of the cow's own level; only where a trait stands alone, several would have to be known together */
+    private final double knownLevelVariance;
     /** shapes of the mean's error on the day of each measurement; null where the standard of the trait does not know it */
     private final double[][] shapes;
 
@@ -34,6 +36,7 @@ final class TestDayWeights {
         shapes = new double[n][];
         double[] variances = new double[n * (n + 1) / 2];
         DailySpread fading = standards.first().spread();
+        knownLevelVariance = standards.traits().size() == 1 ? standards.first().knownLevelVariance() : 0;
         for (int i = 0, place = 0; i < n; i++) {
             int trait = records.trait(i);
             int day = records.day(i);
@@ -41,14 +44,16 @@ final class TestDayWeights {
             double sd = standards.standard(trait).spread().sdPerDay(day);
             Optional<MeanUncertainty> unsure = standards.standard(trait).meanUncertainty();
             shapes[i] = unsure.isPresent() ? MeanUncertainty.ofDay(day) : null;
+            double[] together = unsure.isPresent() ? unsure.get().times(shapes[i]) : null;
             for (int j = 0; j <= i; j++) {
                 int otherTrait = records.trait(j);
                 int otherDay = records.day(j);
                 double lasting = standards.lasting(trait, otherTrait) * fading.lastingCorrelation(day, otherDay);
                 double shares = day == otherDay ? lasting + standards.daily(trait, otherTrait) : lasting;
                 variances[place] = sd * standards.standard(otherTrait).spread().sdPerDay(otherDay) * shares;
-                if (otherTrait == trait && unsure.isPresent()) {
-                    variances[place] += unsure.get().between(shapes[i], shapes[j]);
+                variances[place] -= knownLevelVariance;
+                if (together != null && otherTrait == trait) {
+                    variances[place] += sumOfProducts(together, shapes[j]);
                 }
                 place++;
             }
@@ -109,12 +114,16 @@ final class TestDayWeights {
     private Predicted predict(
             int trait, double[] covariance, double mean, double variance, int daysSummed, double[] shapesSummed) {
         Optional<MeanUncertainty> unsure = standards.standard(trait).meanUncertainty();
-        double all = variance;
+        double all = variance - daysSummed * daysSummed * knownLevelVariance;
+        for (int i = 0; i < covariance.length; i++) {
+            covariance[i] -= daysSummed * knownLevelVariance;
+        }
         if (unsure.isPresent()) {
-            all += unsure.get().between(shapesSummed, shapesSummed);
+            double[] together = unsure.get().times(shapesSummed);
+            all += sumOfProducts(together, shapesSummed);
             for (int i = 0; i < covariance.length; i++) {
                 if (records.trait(i) == trait) {
-                    covariance[i] += unsure.get().between(shapes[i], shapesSummed);
+                    covariance[i] += sumOfProducts(together, shapes[i]);
                 }
             }
         }
@@ -132,6 +141,14 @@ final class TestDayWeights {
         double herdVariance = herdVariance(trait, weights, daysSummed);
         double shared = herdVariance + learnedVariance(trait, weights, shapesSummed);
         return new Predicted(value, mean, weights, ownError + herdVariance, Math.sqrt(shared), reliability);
+    }
+
+    private static double sumOfProducts(double[] left, double[] right) {
+        double sum = 0;
+        for (int k = 0; k < left.length; k++) {
+            sum += left[k] * right[k];
+        }
+        return sum;
     }
 
     /** Error by herd levels of which only a standard deviation is known. */
