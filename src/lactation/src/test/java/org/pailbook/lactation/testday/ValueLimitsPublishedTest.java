@@ -143,7 +143,7 @@ class ValueLimitsPublishedTest {
     @Test
     void everyLimitHasASource() {
         assertThat(ValueLimits.PUBLISHED.limits())
-                .hasSize(13)
+                .hasSize(18)
                 .allSatisfy(limit -> assertThat(limit.source()).isNotBlank());
     }
 

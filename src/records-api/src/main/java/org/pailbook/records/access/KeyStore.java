@@ -44,6 +44,9 @@ public class KeyStore {
 
     /** Makes a key useless from now on. */
     public void revoke(String id) {
+        if (!RecordIds.isId(id)) {
+            throw Problem.notFound();
+        }
         boolean found = gate.write(session ->
                 session.createMutationQuery("update ApiKeyRow set revokedAt = coalesce(revokedAt, :now) where id = :id")
                                 .setParameter("now", clock.instant().truncatedTo(ChronoUnit.MILLIS))

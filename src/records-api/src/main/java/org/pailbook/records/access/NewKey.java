@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Set;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.pailbook.records.problem.Problem;
+import org.pailbook.records.store.Herds;
 import org.pailbook.records.wire.Fields;
 import org.pailbook.records.wire.FindingView;
 
@@ -53,7 +54,7 @@ record NewKey(
         }
         if (herds != null) {
             boolean all = herds.equals(List.of(KeyFilter.ALL_HERDS));
-            if (herds.isEmpty() || (!all && herds.stream().anyMatch(code -> !code.matches("[a-z0-9-]{1,40}")))) {
+            if (herds.isEmpty() || (!all && !herds.stream().allMatch(Herds::isCode))) {
                 fields.findings()
                         .add(FindingView.error("bad-code", "/herds", "must be codes of herds, or * alone")
                                 .seen(herds.toString()));

@@ -21,6 +21,9 @@ import org.eclipse.microprofile.openapi.models.security.SecurityScheme;
 @OpenApiFilter(OpenApiFilter.RunStage.BUILD)
 public class ApiDescription implements OASFilter {
     private static final String PROBLEM = "application/problem+json";
+    /** Below this nothing is stored, so nothing is created. */
+    private static final String CALCULATE = "/v1/calculate/";
+
     private static final Map<String, String> REFUSALS = new TreeMap<>(Map.of(
             "400", "The request could not be read: malformed body, unknown or bad parameter",
             "401", "No valid key",
@@ -50,16 +53,23 @@ public class ApiDescription implements OASFilter {
                 boolean posts = method == PathItem.HttpMethod.POST;
                 describePath(operation);
                 addRefusals(operation, REFUSALS);
+                if (namesNoRecord(path.getKey())) {
+                    operation.getResponses().removeAPIResponse("404");
+                }
                 if (posts) {
                     addRefusals(operation, REFUSALS_OF_BODIES);
                 }
                 if (posts && bulk) {
                     describeBulk(operation, path.getKey());
-                } else if (posts) {
+                } else if (posts && !path.getKey().startsWith(CALCULATE)) {
                     addCreated(operation);
                 }
             });
         }
+    }
+
+    private static boolean namesNoRecord(String path) {
+        return path.startsWith(CALCULATE) || path.equals("/v1/methods");
     }
 
     private static void addKeys(OpenAPI api) {

@@ -22,7 +22,7 @@ import org.pailbook.records.problem.ProblemCode;
 import org.pailbook.records.wire.NearestName;
 
 /**
- * Refuses query parameters that the address does not know, and repeated ones: a misspelt {@code asof} would else give a
+ * Refuses query parameters that the address does not know, repeated ones and empty ones: a misspelt {@code asof} would else give a
  * plausible wrong figure.
  */
 final class ParameterFilter {
@@ -46,11 +46,16 @@ final class ParameterFilter {
                         nearest == null ? "is not known here" : "is not known here; did you mean " + nearest + "?"));
             } else if (values.size() > 1) {
                 faults.add(Fault.inParameter(shown, "repeated-parameter", "was sent more than once"));
+            } else if (values.get(0).isBlank()) {
+                // an empty asOf would otherwise be taken for today
+                faults.add(Fault.inParameter(shown, "bad-parameter", "is empty; leave it out if it is not wanted"));
             }
         });
         if (!faults.isEmpty()) {
             throw new Problem(
-                    ProblemCode.UNKNOWN_PARAMETER,
+                    faults.stream().allMatch(fault -> fault.code().equals("bad-parameter"))
+                            ? ProblemCode.BAD_PARAMETER
+                            : ProblemCode.UNKNOWN_PARAMETER,
                     allowed.isEmpty()
                             ? "This address takes no parameters."
                             : "Known: " + String.join(", ", allowed) + ".",

@@ -31,6 +31,7 @@ import org.pailbook.records.intake.PostedAnswer;
 import org.pailbook.records.store.AnimalRow;
 import org.pailbook.records.store.Animals;
 import org.pailbook.records.store.HerdRow;
+import org.pailbook.records.store.RecordIds;
 import org.pailbook.records.wire.Page;
 import org.pailbook.records.wire.StoredView;
 
@@ -63,7 +64,7 @@ public class AnimalResource {
             @Context UriInfo address) {
         HerdRow herd = access.toRead(herdCode);
         int most = Pages.limit(limit);
-        List<AnimalRow> found = new ArrayList<>(animals.page(herd.id, Pages.afterId(cursor), most + 1));
+        List<AnimalRow> found = new ArrayList<>(animals.page(herd.id, Pages.after(cursor, RecordIds::isId), most + 1));
         String next = null;
         if (found.size() > most) {
             found.remove(most);

@@ -18,6 +18,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.apache.commons.csv.CSVException;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -72,9 +73,12 @@ final class CsvRows implements RowReader {
             }
             record = records.next();
         } catch (UncheckedIOException unreadable) {
+            if (unreadable.getCause() instanceof CSVException) {
+                throw brokenQuotes();
+            }
             throw unreadable.getCause();
         } catch (IllegalStateException brokenQuotes) {
-            throw new Problem(ProblemCode.MALFORMED_CSV, "After row " + row + " the quotes do not match.");
+            throw brokenQuotes();
         }
         row++;
         int line = (int) record.getParser().getCurrentLineNumber() + 1;
@@ -92,6 +96,10 @@ final class CsvRows implements RowReader {
             }
         }
         return new PostedRow(row, line, pointer, content, List.of());
+    }
+
+    private Problem brokenQuotes() {
+        return new Problem(ProblemCode.MALFORMED_CSV, "After row " + row + " the quotes do not match.");
     }
 
     private void put(ObjectNode content, Column column, String cell) {

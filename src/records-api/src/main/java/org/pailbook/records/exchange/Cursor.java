@@ -3,10 +3,12 @@ package org.pailbook.records.exchange;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.Base64;
+import java.util.function.Predicate;
 import org.pailbook.records.problem.Fault;
 import org.pailbook.records.problem.Problem;
 import org.pailbook.records.problem.ProblemCode;
 import org.pailbook.records.store.Events;
+import org.pailbook.records.store.RecordIds;
 import org.pailbook.records.wire.WireDates;
 
 /** Place in a list, handed out with a page and taken back for the next; opaque to the caller. */
@@ -23,13 +25,22 @@ final class Cursor {
 
     static Events.Position position(String cursor) {
         String[] parts = decode(cursor).split(" ");
-        if (parts.length != 2) {
+        if (parts.length != 2 || !RecordIds.isId(parts[1])) {
             throw bad();
         }
         return new Events.Position(WireDates.parse(parts[0]).orElseThrow(Cursor::bad), parts[1]);
     }
 
-    static String decode(String cursor) {
+    /** The place a cursor holds, if it has the shape of what this service hands out for that list. */
+    static String place(String cursor, Predicate<String> shape) {
+        String place = decode(cursor);
+        if (!shape.test(place)) {
+            throw bad();
+        }
+        return place;
+    }
+
+    private static String decode(String cursor) {
         try {
             return new String(Base64.getUrlDecoder().decode(cursor), StandardCharsets.UTF_8);
         } catch (IllegalArgumentException notOurs) {

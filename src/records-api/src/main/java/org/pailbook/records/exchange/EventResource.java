@@ -18,6 +18,7 @@ import org.pailbook.records.store.AnimalRow;
 import org.pailbook.records.store.Animals;
 import org.pailbook.records.store.Events;
 import org.pailbook.records.store.HerdRow;
+import org.pailbook.records.store.RecordIds;
 import org.pailbook.records.wire.Page;
 import org.pailbook.records.wire.StoredView;
 
@@ -76,6 +77,9 @@ public abstract class EventResource<E extends AnimalEvent, T> {
 
     protected final RestResponse<StoredView<T>> one(String herdCode, String id) {
         HerdRow herd = access.toRead(herdCode);
+        if (!RecordIds.isId(id)) {
+            throw Problem.notFound();
+        }
         E record = events.byId(kind().entity(), herd.id, id)
                 .filter(found -> !found.withdrawn)
                 .orElseThrow(Problem::notFound);

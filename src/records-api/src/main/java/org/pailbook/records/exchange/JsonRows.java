@@ -51,7 +51,7 @@ final class JsonRows implements RowReader {
             finish();
             return null;
         }
-        JsonNode node = parser.readValueAsTree();
+        JsonNode node = StrictJson.value(parser);
         row++;
         String pointer = at + "/" + (row - 1);
         if (node instanceof ObjectNode object) {

@@ -3,6 +3,7 @@ package org.pailbook.records.exchange;
 import jakarta.ws.rs.core.UriBuilder;
 import jakarta.ws.rs.core.UriInfo;
 import java.net.URI;
+import java.util.function.Predicate;
 import org.pailbook.records.problem.Problem;
 
 /** Pages of a list: how many records each has, and the address of the next. */
@@ -23,9 +24,13 @@ public final class Pages {
         return Integer.parseInt(text);
     }
 
-    /** The id a list in order of id goes on after; before every id when there is no cursor. */
-    public static String afterId(String cursor) {
-        return cursor == null ? "" : Cursor.decode(cursor);
+    /**
+     * The key a list in order of one key goes on after; before every key when there is no cursor.
+     *
+     * @param shape what the keys of that list look like
+     */
+    public static String after(String cursor, Predicate<String> shape) {
+        return cursor == null ? "" : Cursor.place(cursor, shape);
     }
 
     /** Address of the page after that id. */

@@ -12,6 +12,7 @@ import org.pailbook.records.problem.Fault;
 import org.pailbook.records.problem.Problem;
 import org.pailbook.records.problem.ProblemCode;
 import org.pailbook.records.store.HerdRow;
+import org.pailbook.records.store.Herds;
 import org.pailbook.records.store.RecordIds;
 import org.pailbook.records.store.WriteGate;
 import org.pailbook.records.wire.Fields;
@@ -75,7 +76,7 @@ public class HerdIntake {
         herd.name = fields.requiredText("name", LONGEST_NAME);
         herd.timeZone = fields.requiredText("timeZone", LONGEST_NAME);
         fields.finish();
-        if (herd.code != null && !herd.code.matches("[a-z0-9-]{1,40}")) {
+        if (herd.code != null && !Herds.isCode(herd.code)) {
             fields.findings()
                     .add(FindingView.error("bad-code", "/code", "must be 1 to 40 of a-z, 0-9 and -")
                             .seen(herd.code));

@@ -57,7 +57,7 @@ public class HerdResource {
             @Context UriInfo address) {
         caller.requireScope(Scope.READ);
         int most = Pages.limit(limit);
-        String after = Pages.afterId(cursor);
+        String after = Pages.after(cursor, Herds::isCode);
         List<HerdRow> found = new ArrayList<>(
                 caller.reachesEveryHerd()
                         ? herds.pageAll(after, most + 1)

@@ -27,6 +27,11 @@ public final class Posted<E extends StoredRecord> {
         return record;
     }
 
+    /** Pointer to the record itself; empty, as RFC 6901 has it, for a body that is one record. */
+    public String pointer() {
+        return pointer;
+    }
+
     /** Pointer to one of its members. */
     public String pointer(String member) {
         return pointer + "/" + member;

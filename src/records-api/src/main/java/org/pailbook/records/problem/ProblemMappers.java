@@ -10,7 +10,10 @@ import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.Response;
 import java.io.IOException;
 import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import org.jboss.logging.Logger;
 import org.jboss.resteasy.reactive.server.ServerExceptionMapper;
 
@@ -22,10 +25,12 @@ public final class ProblemMappers {
     private static final String RETRY_SECONDS = "2";
 
     private final RoutingContext routing;
+    private final KnownRoutes routes;
 
     @Inject
-    ProblemMappers(RoutingContext routing) {
+    ProblemMappers(RoutingContext routing, KnownRoutes routes) {
         this.routing = routing;
+        this.routes = routes;
     }
 
     @ServerExceptionMapper
@@ -46,15 +51,36 @@ public final class ProblemMappers {
         if (status >= 500) {
             return unforeseen(refusal);
         }
-        ProblemCode code = ProblemCode.ofStatus(status);
-        Response.ResponseBuilder answer = answer(code, detailOf(code), List.of());
-        if (refusal instanceof NotAllowedException) {
-            Object allow = refusal.getResponse().getHeaderString(HttpHeaders.ALLOW);
-            if (allow != null) {
-                answer.header(HttpHeaders.ALLOW, allow);
+        if (status == 400) {
+            List<Fault> faults = badMediaTypes();
+            if (!faults.isEmpty()) {
+                return answer(ProblemCode.BAD_HEADER, "A header holds no media type.", faults)
+                        .build();
             }
         }
-        return answer.build();
+        ProblemCode code = ProblemCode.ofStatus(status);
+        if (refusal instanceof NotFoundException || refusal instanceof NotAllowedException) {
+            Set<String> methods = routes.methodsAt(routing.request().path());
+            if (!methods.isEmpty()
+                    && !methods.contains(routing.request().method().name())) {
+                return answer(ProblemCode.METHOD_NOT_ALLOWED, detailOf(ProblemCode.METHOD_NOT_ALLOWED), List.of())
+                        .header(HttpHeaders.ALLOW, String.join(", ", methods))
+                        .build();
+            }
+        }
+        return answer(code, detailOf(code), List.of()).build();
+    }
+
+    private List<Fault> badMediaTypes() {
+        List<Fault> faults = new ArrayList<>();
+        for (String name : List.of(HttpHeaders.CONTENT_TYPE, HttpHeaders.ACCEPT)) {
+            String value = routing.request().getHeader(name);
+            if (value != null && Arrays.stream(value.split(",")).anyMatch(type -> !type.contains("/"))) {
+                faults.add(Fault.inHeader(name, "bad-header", "must be type/subtype")
+                        .withValue(value));
+            }
+        }
+        return faults;
     }
 
     @ServerExceptionMapper

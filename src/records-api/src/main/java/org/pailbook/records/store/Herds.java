@@ -5,10 +5,18 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** The herds. */
 @ApplicationScoped
 public class Herds implements PanacheRepositoryBase<HerdRow, String> {
+    private static final Pattern CODE = Pattern.compile("[a-z0-9-]{1,40}");
+
+    /** Whether a text could be the code of a herd. */
+    public static boolean isCode(String text) {
+        return CODE.matcher(text).matches();
+    }
+
     public Optional<HerdRow> byCode(String code) {
         return find("code", code).firstResultOptional();
     }

@@ -70,7 +70,7 @@ public final class TestDayKind extends EventKind<TestDayRow> {
                 && record.sccThousandPerMl == null) {
             posted.add(FindingView.error(
                     "nothing-measured",
-                    posted.pointer(""),
+                    posted.pointer(),
                     "has no measured value; leave the row out if she was not tested"));
         }
         TestDayLimits.check(posted);

@@ -77,7 +77,7 @@ public record FigureView(
     @Schema(name = "Inputs")
     @JsonInclude(JsonInclude.Include.NON_NULL)
     public record InputsView(int testDays, String firstTest, String lastTest, List<LeftOut> excluded) {
-        static InputsView of(List<UsedInput> inputs) {
+        public static InputsView of(List<UsedInput> inputs) {
             List<String> used = inputs.stream()
                     .filter(input -> input.isUsed() && input.kind().equals("test-day"))
                     .map(input -> input.date().toString())

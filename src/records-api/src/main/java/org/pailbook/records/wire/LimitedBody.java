@@ -11,6 +11,9 @@ public final class LimitedBody extends FilterInputStream {
     /** Most bytes of a body that is one record. */
     public static final long ONE_RECORD = 1024L * 1024;
 
+    /** Most bytes of a body that holds whole lactations. */
+    public static final long MANY_RECORDS = 32 * ONE_RECORD;
+
     private final long mostBytes;
     private long readBytes;
 

@@ -19,7 +19,7 @@ public final class NearestName {
                 best = candidate;
             }
         }
-        return best != null && bestDistance <= Math.max(2, best.length() / 2) ? best : null;
+        return best != null && bestDistance <= Math.max(2, Math.max(best.length(), sought.length()) / 2) ? best : null;
     }
 
     /** Edits (insert, delete, replace) from one text to the other, after Levenshtein 1966. */

@@ -55,7 +55,7 @@ public final class StrictJson {
             if (parser.nextToken() == null) {
                 throw new Problem(ProblemCode.EMPTY_BODY, "Send one JSON object.");
             }
-            JsonNode node = MAPPER.readTree(parser);
+            JsonNode node = value(parser);
             if (parser.nextToken() != null) {
                 throw new Problem(
                         ProblemCode.MALFORMED_JSON,
@@ -64,6 +64,20 @@ public final class StrictJson {
             return requireObject(node, "");
         } catch (IOException unreadable) {
             throw unreadable(unreadable);
+        }
+    }
+
+    /**
+     * The value at whose first token the parser stands. Text after it is left to the caller: in an array more values follow.
+     */
+    public static JsonNode value(JsonParser parser) throws IOException {
+        try {
+            return MAPPER.readTree(parser);
+        } catch (ArithmeticException | NumberFormatException exponent) {
+            // a decimal's exponent is an int; the parser lets longer ones through to the conversion
+            throw new Problem(
+                    ProblemCode.MALFORMED_JSON,
+                    "A number has an exponent that cannot be, " + place(parser.currentLocation()));
         }
     }
 
