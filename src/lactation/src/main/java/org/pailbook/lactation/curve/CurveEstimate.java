@@ -76,11 +76,16 @@ public final class CurveEstimate {
 
     /** Fewer points than parameters. */
     static CurveEstimate tooFew(CurveModel model, int tests) {
+        return tooFew(model, tests, model.parameterCount());
+    }
+
+    /** Fewer points than asked for. */
+    static CurveEstimate tooFew(CurveModel model, int tests, int least) {
         return refused(
                 model,
                 Finding.of(FindingCode.TOO_FEW_TESTS)
-                        .withSeen(tests + " tests")
-                        .withExpected(model.parameterCount() + " tests or more"));
+                        .withSeen(tests == 1 ? "1 test" : tests + " tests")
+                        .withExpected(least + " tests or more"));
     }
 
     /** The points do not determine the curve. */
@@ -239,14 +244,14 @@ public final class CurveEstimate {
         return ifFitted(rssKg2);
     }
 
-    /** Tests less parameters; for a smoothing spline less the effective number of parameters. */
+    /** Tests less parameters; for a smoothing spline less the effective number of parameters. 0 when there is no curve. */
     public double degreesOfFreedom() {
-        return testCount() - parameterCount;
+        return curve.isPresent() ? testCount() - parameterCount : 0;
     }
 
     /** Residual standard deviation {@code sqrt(rss / degrees of freedom)}, kg. */
     public OptionalDouble residualSdKg() {
-        return curve.isPresent() && degreesOfFreedom() > LEAST_DEGREES
+        return degreesOfFreedom() > LEAST_DEGREES
                 ? OptionalDouble.of(Math.sqrt(rssKg2 / degreesOfFreedom()))
                 : OptionalDouble.empty();
     }

@@ -1,7 +1,6 @@
 package org.pailbook.lactation.projection;
 
 import java.time.LocalDate;
-import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
@@ -87,7 +86,7 @@ public final class BestPrediction implements PublishedMethod {
     }
 
     /**
-     * Projects several traits at once: a test without a sample still tells of fat and protein by its milk, and the sample tells of milk.
+     * Projects several traits at once: a test without a sample still tells of fat and protein by its milk. Milk is projected from milk alone.
      *
      * @param standards milk alone, or milk, fat and protein, with the cell score or without
      */
@@ -97,13 +96,10 @@ public final class BestPrediction implements PublishedMethod {
             LocalDate asOf,
             ToDoubleFunction<TestDay> extraVarianceShare) {
         UsableTests usable = UsableTests.of(lactation, asOf);
-        int lastDay = standards.first().lastDay();
-        TestRecords records = TestRecords.of(usable, standards.traits(), lastDay, extraVarianceShare);
-        Optional<TestDayWeights> cells = standards
+        Optional<TraitWeights> cells = standards
                 .cells()
-                .map(ofScore -> new TestDayWeights(
-                        TraitStandards.single(LactationTrait.CELLS, ofScore),
-                        TestRecords.of(usable, List.of(LactationTrait.CELLS), lastDay, test -> 0)));
+                .map(ofScore -> new TraitWeights(
+                        usable, TraitStandards.single(LactationTrait.CELLS, ofScore), (TestDay test) -> 0));
         return new Projection305(
                 this,
                 calibration,
@@ -111,7 +107,7 @@ public final class BestPrediction implements PublishedMethod {
                 standards,
                 asOf,
                 usable,
-                new TestDayWeights(standards, records),
+                new TraitWeights(usable, standards, extraVarianceShare),
                 cells);
     }
 }

@@ -13,7 +13,7 @@ import org.pailbook.lactation.testday.Lactation;
 
 /**
  * Best prediction of the yield to date: the days between tests follow the group's mean curve, moved by the tests around them, and the sum has
- * an interval. Milk, fat and protein together: a test without a sample tells of fat by its milk.
+ * an interval. Fat and protein together with milk: a test without a sample tells of fat by its milk.
  *
  * <p>One of the four methods of ICAR's Section 2, Procedure 2. With monthly tests it agrees with the test interval method within its interval;
  * with tests missed, an early or a late first test it errs less (Norman et al. 1999, abstract: correlation with the true yield .97
@@ -36,11 +36,12 @@ public final class BestPredictionToDate implements YieldAccumulation {
         if (!toDate.hasTests()) {
             return toDate.yield(standards.traits(), trait -> toDate.blocked(Finding.of(FindingCode.NO_TEST_DAYS)));
         }
-        TestDayWeights weights = new TestDayWeights(standards, toDate.records);
+        TraitWeights weights = new TraitWeights(toDate.usable, standards, test -> 0);
         ProjectionFigures figures = new ProjectionFigures(
                 this, IntervalCalibration.NONE, toDate.lactation, asOf, standards, toDate.usable, weights);
         return toDate.yield(
-                standards.traits(), trait -> figures.total(trait, toDate.toDay, weights.total(trait, toDate.toDay)));
+                standards.traits(),
+                trait -> figures.total(trait, toDate.toDay, weights.of(trait).total(trait, toDate.toDay)));
     }
 
     @Override

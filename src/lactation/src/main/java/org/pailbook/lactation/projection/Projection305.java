@@ -41,10 +41,10 @@ public final class Projection305 {
     private final Lactation lactation;
     private final TraitStandards standards;
     private final LocalDate asOf;
-    private final TestDayWeights weights;
+    private final TraitWeights weights;
     private final ProjectionFigures figures;
     private final Optional<ProjectionFigures> cellFigures;
-    private final Optional<TestDayWeights> cells;
+    private final Optional<TraitWeights> cells;
     private final Predicted total;
 
     Projection305(
@@ -54,17 +54,17 @@ public final class Projection305 {
             TraitStandards standards,
             LocalDate asOf,
             UsableTests usable,
-            TestDayWeights weights,
-            Optional<TestDayWeights> cells) {
+            TraitWeights weights,
+            Optional<TraitWeights> cells) {
         this.lactation = lactation;
         this.standards = standards;
         this.asOf = asOf;
         this.weights = weights;
         this.figures = new ProjectionFigures(method, calibration, lactation, asOf, standards, usable, weights);
-        this.total = weights.total(MILK, TOTAL_DAYS);
+        this.total = weights.of(MILK).total(MILK, TOTAL_DAYS);
         this.cells = cells;
-        this.cellFigures = cells.map(ofCells ->
-                new ProjectionFigures(method, calibration, lactation, asOf, ofCells.standards(), usable, ofCells));
+        this.cellFigures = cells.map(ofCells -> new ProjectionFigures(
+                method, calibration, lactation, asOf, ofCells.of(0).standards(), usable, ofCells));
     }
 
     /** Milk of days 1 to 305 with 80 and 95 % intervals, if she is milked to day 305; kg. */
@@ -84,8 +84,8 @@ public final class Projection305 {
 
     /** Mean somatic cell score of days 1 to 305; empty if it was projected without a standard for it. Read it with your veterinarian. */
     public Optional<Figure> cellScore305() {
-        return cellFigures.map(
-                ofCells -> ofCells.total(0, TOTAL_DAYS, cells.orElseThrow().total(0, TOTAL_DAYS)));
+        return cellFigures.map(ofCells ->
+                ofCells.total(0, TOTAL_DAYS, cells.orElseThrow().of(0).total(0, TOTAL_DAYS)));
     }
 
     /**
@@ -108,7 +108,9 @@ public final class Projection305 {
                     "toDay (" + toDay + ") must be 1 to " + standards.first().lastDay());
         }
         int index = standards.traits().indexOf(trait);
-        return index < 0 ? Optional.empty() : Optional.of(figures.total(index, toDay, weights.total(index, toDay)));
+        return index < 0
+                ? Optional.empty()
+                : Optional.of(figures.total(index, toDay, weights.of(index).total(index, toDay)));
     }
 
     /** The 305-day milk as a bare number, kg. */
@@ -136,7 +138,7 @@ public final class Projection305 {
         int index = standards.traits().indexOf(trait);
         return index < 0
                 ? Optional.empty()
-                : Optional.of(weights.total(index, TOTAL_DAYS).reliability());
+                : Optional.of(weights.of(index).total(index, TOTAL_DAYS).reliability());
     }
 
     /**
@@ -162,7 +164,7 @@ public final class Projection305 {
     public double producedKg() {
         return producedThroughDay() == 0
                 ? 0
-                : weights.total(MILK, producedThroughDay()).value();
+                : weights.of(MILK).total(MILK, producedThroughDay()).value();
     }
 
     /** Milk expected from the day after the last test to day 305, kg. */
@@ -174,7 +176,7 @@ public final class Projection305 {
     public double[] dailyMilkKg() {
         double[] kg = new double[TOTAL_DAYS];
         for (int day = 1; day <= TOTAL_DAYS; day++) {
-            kg[day - 1] = weights.day(MILK, day).value();
+            kg[day - 1] = weights.of(MILK).day(MILK, day).value();
         }
         return kg;
     }
@@ -183,7 +185,7 @@ public final class Projection305 {
     public List<Interval> dailyBand(Coverage coverage) {
         List<Interval> band = new ArrayList<>(TOTAL_DAYS);
         for (int day = 1; day <= TOTAL_DAYS; day++) {
-            band.add(figures.dayInterval(weights.day(MILK, day), coverage));
+            band.add(figures.dayInterval(weights.of(MILK).day(MILK, day), coverage));
         }
         return band;
     }
@@ -194,7 +196,7 @@ public final class Projection305 {
         if (day < 1 || day > standards.first().lastDay()) {
             return Optional.empty();
         }
-        Predicted expected = weights.day(MILK, day);
+        Predicted expected = weights.of(MILK).day(MILK, day);
         return Optional.of(new DayExpectation(
                 date,
                 day,

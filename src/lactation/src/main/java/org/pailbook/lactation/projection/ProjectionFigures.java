@@ -28,7 +28,7 @@ final class ProjectionFigures {
     private final LocalDate asOf;
     private final TraitStandards standards;
     private final UsableTests usable;
-    private final TestDayWeights weights;
+    private final TraitWeights weights;
 
     ProjectionFigures(
             PublishedMethod method,
@@ -37,7 +37,7 @@ final class ProjectionFigures {
             LocalDate asOf,
             TraitStandards standards,
             UsableTests usable,
-            TestDayWeights weights) {
+            TraitWeights weights) {
         this.method = method;
         this.calibration = calibration;
         this.lactation = lactation;
@@ -49,13 +49,13 @@ final class ProjectionFigures {
 
     /** Test days that took part: those the standard reaches to. */
     int tests() {
-        TestRecords records = weights.records();
+        TestRecords records = weights.of(0).records();
         return records.count() == 0 ? 0 : records.test(records.count() - 1) + 1;
     }
 
     /** Days in milk of the last test that took part; 0 without a test. */
     int lastTestDay() {
-        TestRecords records = weights.records();
+        TestRecords records = weights.of(0).records();
         return records.count() == 0 ? 0 : records.day(records.count() - 1);
     }
 
@@ -81,14 +81,18 @@ final class ProjectionFigures {
     }
 
     private Interval totalInterval(int trait, int toDay, Predicted predicted, Coverage coverage) {
-        double half = calibratedError(predicted) * coverage.normalMultiple();
-        double low = predicted.value() - half;
+        double low = end(predicted, calibration.low(tests(), coverage));
         if (standards.traits().get(trait) != LactationTrait.CELLS) {
             low = Math.max(low, surelyProduced(trait, toDay, coverage));
             // the tests may expect less than nothing for the rest; the figure stays inside its interval all the same
             low = Math.min(low, predicted.value());
         }
-        return new Interval(coverage.share(), low, predicted.value() + half);
+        double high = end(predicted, calibration.high(tests(), coverage));
+        return new Interval(coverage.share(), Math.min(low, high), high);
+    }
+
+    private static double end(Predicted predicted, double standardErrors) {
+        return predicted.value() + standardErrors * predicted.standardError();
     }
 
     /** What she has given to her last test at the least, as sure as the interval is meant to be. */
@@ -97,15 +101,15 @@ final class ProjectionFigures {
         if (through == 0) {
             return 0;
         }
-        Predicted produced = weights.total(trait, through);
-        return Math.max(0, produced.value() - calibratedError(produced) * coverage.normalMultiple());
+        Predicted produced = weights.of(trait).total(trait, through);
+        return Math.max(0, end(produced, calibration.low(tests(), coverage)));
     }
 
     /** Band of one day's value; no cow gives less than nothing. */
     Interval dayInterval(Predicted predicted, Coverage coverage) {
-        double half = calibratedError(predicted) * coverage.normalMultiple();
-        double low = Math.max(predicted.value() - half, Math.min(0, predicted.value()));
-        return new Interval(coverage.share(), low, predicted.value() + half);
+        double low = Math.max(end(predicted, calibration.low(tests(), coverage)), Math.min(0, predicted.value()));
+        double high = end(predicted, calibration.high(tests(), coverage));
+        return new Interval(coverage.share(), Math.min(low, high), high);
     }
 
     /** The mean of the group, then one part for each test day. */
@@ -114,7 +118,8 @@ final class ProjectionFigures {
         String group = standards.standard(trait).group();
         parts.add(
                 new Explanation.Part("mean of her group, " + group + ", days 1 to " + toDay, predicted.mean() * unit));
-        TestRecords records = weights.records();
+        TestDayWeights used = weights.of(trait);
+        TestRecords records = used.records();
         int record = 0;
         while (record < records.count()) {
             int test = records.test(record);
@@ -123,8 +128,8 @@ final class ProjectionFigures {
             double amount = 0;
             for (String comma = " "; record < records.count() && records.test(record) == test; record++, comma = "; ") {
                 double weight = predicted.weights()[record] * unit;
-                amount += weight * weights.deviation(record);
-                what.append(comma).append(words(record, weight));
+                amount += weight * used.deviation(record);
+                what.append(comma).append(words(used, record, weight));
             }
             parts.add(new Explanation.Part(what.toString(), amount));
         }
@@ -132,14 +137,14 @@ final class ProjectionFigures {
     }
 
     /** {@code milk 28.2 kg against 25.1 expected, +3.10 x 62.5}. */
-    private String words(int record, double weight) {
-        TestRecords records = weights.records();
+    private String words(TestDayWeights used, int record, double weight) {
+        TestRecords records = used.records();
         LactationTrait what = standards.traits().get(records.trait(record));
         String form = what == LactationTrait.MILK || what == LactationTrait.CELLS
                 ? "%s %.1f %s against %.1f expected, %+.2f x %.3g"
                 : "%s %.3f %s against %.3f expected, %+.3f x %.3g";
         double value = records.value(record);
-        double deviation = weights.deviation(record);
+        double deviation = used.deviation(record);
         return String.format(
                 Locale.ROOT, form, what.wireName(), value, what.unit(), value - deviation, deviation, weight);
     }
@@ -156,7 +161,7 @@ final class ProjectionFigures {
 
     private List<Finding> findings(LactationTrait what, int toDay) {
         List<Finding> findings = new ArrayList<>(usable.findings());
-        findings.addAll(weights.records().findings());
+        findings.addAll(weights.of(standards.traits().indexOf(what)).records().findings());
         findings.addAll(standards.findings());
         int tests = tests();
         if (tests == 0) {
@@ -167,9 +172,9 @@ final class ProjectionFigures {
         }
         int trait = standards.traits().indexOf(what);
         if (what == LactationTrait.FAT) {
-            weights.records().addMissing(findings, trait, tests, FindingCode.FAT_MISSING, "fatPct");
+            weights.of(trait).records().addMissing(findings, trait, tests, FindingCode.FAT_MISSING, "fatPct");
         } else if (what == LactationTrait.PROTEIN) {
-            weights.records().addMissing(findings, trait, tests, FindingCode.PROTEIN_MISSING, "proteinPct");
+            weights.of(trait).records().addMissing(findings, trait, tests, FindingCode.PROTEIN_MISSING, "proteinPct");
         }
         spacing(findings, tests);
         int asOfDay = lactation.daysInMilk(asOf);

@@ -1,7 +1,10 @@
 package org.pailbook.lactation.projection;
 
+import java.util.Optional;
 import org.pailbook.lactation.internal.Cholesky;
 import org.pailbook.lactation.reference.DailySpread;
+import org.pailbook.lactation.reference.LactationStandard;
+import org.pailbook.lactation.reference.MeanUncertainty;
 import org.pailbook.lactation.reference.TraitStandards;
 
 /**
@@ -10,7 +13,8 @@ import org.pailbook.lactation.reference.TraitStandards;
  * <p>With {@code Vm} the variances of the measurements, {@code c} their covariances with what is wanted and {@code V} its variance: weights {@code w
  * = Vm^-1 c}, prediction = mean + w' (measured - their means), prediction error variance {@code V - w' c}, reliability {@code w' c / V}. An unsure
  * herd level h with variance v_h moves a sum of k days by k h and its correction by -w'1 h, so {@code (k - w'1)^2 v_h} is added to the
- * error variance; with several traits the herd's levels go together.
+ * error variance; with several traits the herd's levels go together. Where a standard knows how unsure its mean is, that error is part of
+ * V instead, so that her tests tell of it too.
  *
  * @see "VanRaden, P. M. (1997). J. Dairy Sci. 80:3015-3022 (abstract read)"
  */
@@ -19,12 +23,15 @@ final class TestDayWeights {
     private final TestRecords records;
     private final double[] deviation;
     private final Cholesky measured;
+    /** shapes of the mean's error on the day of each measurement; null where the standard of the trait does not know it */
+    private final double[][] shapes;
 
     TestDayWeights(TraitStandards standards, TestRecords records) {
         this.standards = standards;
         this.records = records;
         int n = records.count();
         deviation = new double[n];
+        shapes = new double[n][];
         double[] variances = new double[n * (n + 1) / 2];
         DailySpread fading = standards.first().spread();
         for (int i = 0, place = 0; i < n; i++) {
@@ -32,13 +39,18 @@ final class TestDayWeights {
             int day = records.day(i);
             deviation[i] = records.value(i) - standards.standard(trait).meanKg(day);
             double sd = standards.standard(trait).spread().sdPerDay(day);
+            Optional<MeanUncertainty> unsure = standards.standard(trait).meanUncertainty();
+            shapes[i] = unsure.isPresent() ? MeanUncertainty.ofDay(day) : null;
             for (int j = 0; j <= i; j++) {
                 int otherTrait = records.trait(j);
                 int otherDay = records.day(j);
                 double lasting = standards.lasting(trait, otherTrait) * fading.lastingCorrelation(day, otherDay);
                 double shares = day == otherDay ? lasting + standards.daily(trait, otherTrait) : lasting;
-                variances[place++] =
-                        sd * standards.standard(otherTrait).spread().sdPerDay(otherDay) * shares;
+                variances[place] = sd * standards.standard(otherTrait).spread().sdPerDay(otherDay) * shares;
+                if (otherTrait == trait && unsure.isPresent()) {
+                    variances[place] += unsure.get().between(shapes[i], shapes[j]);
+                }
+                place++;
             }
             variances[place - 1] += records.extraVarianceShare(i) * sd * sd;
         }
@@ -60,7 +72,8 @@ final class TestDayWeights {
 
     /** Sum of days 1 to {@code toDay} of a trait. */
     Predicted total(int trait, int toDay) {
-        DailySpread spread = standards.standard(trait).spread();
+        LactationStandard standard = standards.standard(trait);
+        DailySpread spread = standard.spread();
         double[] covariance = new double[records.count()];
         for (int i = 0; i < covariance.length; i++) {
             int day = records.day(i);
@@ -70,12 +83,18 @@ final class TestDayWeights {
                     * (standards.lasting(other, trait) * spread.lastingSum(day, toDay) + own);
         }
         return predict(
-                trait, covariance, standards.standard(trait).meanTotalKg(toDay), spread.varianceOfTotal(toDay), toDay);
+                trait,
+                covariance,
+                standard.meanTotalKg(toDay),
+                spread.varianceOfTotal(toDay),
+                toDay,
+                MeanUncertainty.ofTotal(toDay));
     }
 
     /** One day's value of a trait, as it would be measured. */
     Predicted day(int trait, int day) {
-        DailySpread spread = standards.standard(trait).spread();
+        LactationStandard standard = standards.standard(trait);
+        DailySpread spread = standard.spread();
         double[] covariance = new double[records.count()];
         for (int i = 0; i < covariance.length; i++) {
             int other = records.trait(i);
@@ -83,31 +102,71 @@ final class TestDayWeights {
             double shares = records.day(i) == day ? lasting + standards.daily(other, trait) : lasting;
             covariance[i] = standards.standard(other).spread().sdPerDay(records.day(i)) * spread.sdPerDay(day) * shares;
         }
-        return predict(trait, covariance, standards.standard(trait).meanKg(day), spread.covariance(day, day), 1);
+        return predict(
+                trait, covariance, standard.meanKg(day), spread.covariance(day, day), 1, MeanUncertainty.ofDay(day));
     }
 
-    private Predicted predict(int trait, double[] covariance, double mean, double variance, int daysSummed) {
+    private Predicted predict(
+            int trait, double[] covariance, double mean, double variance, int daysSummed, double[] shapesSummed) {
+        Optional<MeanUncertainty> unsure = standards.standard(trait).meanUncertainty();
+        double all = variance;
+        if (unsure.isPresent()) {
+            all += unsure.get().between(shapesSummed, shapesSummed);
+            for (int i = 0; i < covariance.length; i++) {
+                if (records.trait(i) == trait) {
+                    covariance[i] += unsure.get().between(shapes[i], shapesSummed);
+                }
+            }
+        }
         double[] weights = covariance.clone();
         measured.solveInPlace(weights);
         double value = mean;
         double explained = 0;
-        double[] herdLeft = new double[standards.traits().size()];
-        herdLeft[trait] = daysSummed;
         for (int i = 0; i < weights.length; i++) {
             value += weights[i] * deviation[i];
             explained += weights[i] * covariance[i];
-            herdLeft[records.trait(i)] -= weights[i];
-        }
-        double herdVariance = 0;
-        for (int i = 0; i < herdLeft.length; i++) {
-            for (int j = 0; j < herdLeft.length; j++) {
-                herdVariance += herdLeft[i] * herdLeft[j] * standards.herdLevel(i, j);
-            }
         }
         // rounding may leave a hair below zero when every day was measured
-        double ownError = Math.max(0, variance - explained);
-        double reliability = variance > 0 ? Math.min(1, explained / variance) : 0;
-        return new Predicted(value, mean, weights, ownError + herdVariance, Math.sqrt(herdVariance), reliability);
+        double ownError = Math.max(0, all - explained);
+        double reliability = all > 0 ? Math.min(1, explained / all) : 0;
+        double herdVariance = herdVariance(trait, weights, daysSummed);
+        double shared = herdVariance + learnedVariance(trait, weights, shapesSummed);
+        return new Predicted(value, mean, weights, ownError + herdVariance, Math.sqrt(shared), reliability);
+    }
+
+    /** Error by herd levels of which only a standard deviation is known. */
+    private double herdVariance(int trait, double[] weights, int daysSummed) {
+        int traits = standards.traits().size();
+        double[] left = new double[traits];
+        left[trait] = daysSummed;
+        for (int i = 0; i < weights.length; i++) {
+            left[records.trait(i)] -= weights[i];
+        }
+        double variance = 0;
+        for (int i = 0; i < traits; i++) {
+            for (int j = 0; j < traits; j++) {
+                variance += left[i] * left[j] * standards.herdLevel(i, j);
+            }
+        }
+        return variance;
+    }
+
+    /** The part of the error that comes from unsure means, trait by trait; it is within the own error already. */
+    private double learnedVariance(int trait, double[] weights, double[] shapesSummed) {
+        double variance = 0;
+        for (int other = 0; other < standards.traits().size(); other++) {
+            Optional<MeanUncertainty> unsure = standards.standard(other).meanUncertainty();
+            if (unsure.isPresent()) {
+                double[] left = other == trait ? shapesSummed.clone() : new double[MeanUncertainty.SHAPES];
+                for (int i = 0; i < weights.length; i++) {
+                    for (int k = 0; k < left.length && records.trait(i) == other; k++) {
+                        left[k] -= weights[i] * shapes[i][k];
+                    }
+                }
+                variance += unsure.get().between(left, left);
+            }
+        }
+        return variance;
     }
 
     /**

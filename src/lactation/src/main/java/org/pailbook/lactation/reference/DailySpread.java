@@ -35,19 +35,23 @@ public final class DailySpread {
     private final double[] totalVariance;
 
     private DailySpread(
-            double[] sd, double correlation, double dailyErrorShare, double earlyExtraDays, double earlyOverDays) {
+            double[] sd,
+            double[] faded,
+            double correlation,
+            double dailyErrorShare,
+            double earlyExtraDays,
+            double earlyOverDays) {
         this.sd = sd;
+        this.faded = faded;
         this.correlation = correlation;
         this.dailyErrorShare = dailyErrorShare;
         this.earlyExtraDays = earlyExtraDays;
         this.earlyOverDays = earlyOverDays;
         int size = sd.length;
-        faded = new double[size];
         before = new double[size];
         after = new double[size];
         totalVariance = new double[size];
         for (int t = 1; t < size; t++) {
-            faded[t] = Math.pow(correlation, t + earlyExtraDays * -Math.expm1(-t / earlyOverDays));
             double fromDayBefore = t == 1 ? 0 : faded[t] / faded[t - 1];
             before[t] = fromDayBefore * before[t - 1] + sd[t];
             totalVariance[t] =
@@ -56,6 +60,14 @@ public final class DailySpread {
         for (int t = size - 2; t >= 1; t--) {
             after[t] = faded[t + 1] / faded[t] * (sd[t + 1] + after[t + 1]);
         }
+    }
+
+    private static double[] faded(double correlation, double earlyExtraDays, double earlyOverDays) {
+        double[] faded = new double[LAST_DAY + 1];
+        for (int t = 1; t <= LAST_DAY; t++) {
+            faded[t] = Math.pow(correlation, t + earlyExtraDays * -Math.expm1(-t / earlyOverDays));
+        }
+        return faded;
     }
 
     /**
@@ -81,13 +93,7 @@ public final class DailySpread {
                 correlation,
                 "must be " + LEAST_CORRELATION + " to 1");
         require(dailyErrorShare >= 0 && dailyErrorShare <= 1, "dailyErrorShare", dailyErrorShare, "must be 0 to 1");
-        require(sdPerDay.length > 0, "sdPerDay.length", sdPerDay.length, "must be at least 1");
-        double[] sd = new double[LAST_DAY + 1];
-        for (int t = 1; t <= LAST_DAY; t++) {
-            sd[t] = sdPerDay[Math.min(t, sdPerDay.length) - 1];
-            require(sd[t] > 0 && sd[t] < Double.POSITIVE_INFINITY, "sdPerDay", sd[t], "must be above 0 and finite");
-        }
-        return new DailySpread(sd, correlation, dailyErrorShare, 0, 1);
+        return new DailySpread(checked(sdPerDay), faded(correlation, 0, 1), correlation, dailyErrorShare, 0, 1);
     }
 
     /**
@@ -99,17 +105,24 @@ public final class DailySpread {
     public DailySpread withEarlyPace(double extraDays, double overDays) {
         require(extraDays >= 0 && extraDays <= 1000, "extraDays", extraDays, "must be 0 to 1000");
         require(overDays > 0 && overDays < Double.POSITIVE_INFINITY, "overDays", overDays, "must be above 0");
-        return new DailySpread(sd, correlation, dailyErrorShare, extraDays, overDays);
+        double[] faster = faded(correlation, extraDays, overDays);
+        return new DailySpread(sd, faster, correlation, dailyErrorShare, extraDays, overDays);
     }
 
-    /** The same pattern, every day's standard deviation multiplied with a factor above 0. */
-    public DailySpread times(double factor) {
-        require(factor > 0 && factor < Double.POSITIVE_INFINITY, "factor", factor, "must be above 0 and finite");
-        double[] scaled = new double[sd.length];
-        for (int t = 1; t < sd.length; t++) {
-            scaled[t] = sd[t] * factor;
+    /** The same rhythm with other standard deviations; index 0 is day 1, the last value holds for all later days. */
+    public DailySpread withSdPerDay(double[] sdPerDay) {
+        // what fades over time is shared: a standard made for each cow costs no powers
+        return new DailySpread(checked(sdPerDay), faded, correlation, dailyErrorShare, earlyExtraDays, earlyOverDays);
+    }
+
+    private static double[] checked(double[] sdPerDay) {
+        require(sdPerDay.length > 0, "sdPerDay.length", sdPerDay.length, "must be at least 1");
+        double[] sd = new double[LAST_DAY + 1];
+        for (int t = 1; t <= LAST_DAY; t++) {
+            sd[t] = sdPerDay[Math.min(t, sdPerDay.length) - 1];
+            require(sd[t] > 0 && sd[t] < Double.POSITIVE_INFINITY, "sdPerDay", sd[t], "must be above 0 and finite");
         }
-        return new DailySpread(scaled, correlation, dailyErrorShare, earlyExtraDays, earlyOverDays);
+        return sd;
     }
 
     public int lastDay() {

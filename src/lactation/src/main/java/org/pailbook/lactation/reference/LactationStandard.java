@@ -3,6 +3,7 @@ package org.pailbook.lactation.reference;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.IntToDoubleFunction;
 import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.method.Citation;
@@ -20,6 +21,7 @@ public final class LactationStandard {
     private final double[] meanTotalKg;
     private final DailySpread spread;
     private final double herdLevelSdKgPerDay;
+    private final Optional<MeanUncertainty> meanUncertainty;
     private final List<Finding> findings;
 
     private LactationStandard(
@@ -28,12 +30,14 @@ public final class LactationStandard {
             double[] meanKg,
             DailySpread spread,
             double herdLevelSdKgPerDay,
+            Optional<MeanUncertainty> meanUncertainty,
             List<Finding> findings) {
         this.group = group;
         this.source = source;
         this.meanKg = meanKg;
         this.spread = spread;
         this.herdLevelSdKgPerDay = herdLevelSdKgPerDay;
+        this.meanUncertainty = meanUncertainty;
         this.findings = List.copyOf(findings);
         this.meanTotalKg = new double[meanKg.length];
         for (int day = 1; day < meanKg.length; day++) {
@@ -60,7 +64,7 @@ public final class LactationStandard {
                 throw new IllegalArgumentException("meanKgPerDay (" + mean[day] + ") must be finite on day " + day);
             }
         }
-        return new LactationStandard(group, source, mean, spread, 0, List.of());
+        return new LactationStandard(group, source, mean, spread, 0, Optional.empty(), List.of());
     }
 
     /** The same with a herd level known only to within this standard deviation, kg per day; 0 if it is exactly known. */
@@ -68,14 +72,37 @@ public final class LactationStandard {
         if (!(sdKgPerDay >= 0 && sdKgPerDay < Double.POSITIVE_INFINITY)) {
             throw new IllegalArgumentException("sdKgPerDay (" + sdKgPerDay + ") must be 0 or more");
         }
-        return new LactationStandard(group, source, meanKg, spread, sdKgPerDay, findings);
+        return new LactationStandard(group, source, meanKg, spread, sdKgPerDay, meanUncertainty, findings);
     }
 
     /** The same with one thing more to tell of every figure made from it. */
     public LactationStandard withFinding(Finding finding) {
         List<Finding> more = new ArrayList<>(findings);
         more.add(finding);
-        return new LactationStandard(group, source, meanKg, spread, herdLevelSdKgPerDay, more);
+        return new LactationStandard(group, source, meanKg, spread, herdLevelSdKgPerDay, meanUncertainty, more);
+    }
+
+    /**
+     * A standard of another mean, whose own error is part of the model: her tests tell of the mean's error too, and the herd level's standard
+     * deviation no longer counts.
+     *
+     * @param ofGroup the cows it is for
+     * @param meanKgPerDay index is the day, from 1 to the last day of this standard; index 0 is not used
+     * @param newSpread of single lactations around it
+     */
+    public LactationStandard learned(
+            String ofGroup, double[] meanKgPerDay, DailySpread newSpread, MeanUncertainty uncertainty) {
+        if (meanKgPerDay.length != meanKg.length) {
+            throw new IllegalArgumentException(
+                    "meanKgPerDay.length (" + meanKgPerDay.length + ") must be " + meanKg.length);
+        }
+        return new LactationStandard(
+                ofGroup, source, meanKgPerDay.clone(), newSpread, 0, Optional.of(uncertainty), findings);
+    }
+
+    /** How unsure the mean itself is, for standards that learned it; else the herd level's standard deviation stands for it. */
+    public Optional<MeanUncertainty> meanUncertainty() {
+        return meanUncertainty;
     }
 
     /** The cows it is for. */

@@ -189,6 +189,22 @@ class CurveFitLawTest {
     }
 
     @Test
+    void testsThatHardlyTellTheParametersApartAreRefused() {
+        // twelve days in a row, and nine coefficients of polynomials over 300 days
+        int[] days = {290, 291, 292, 293, 294, 295, 296, 297, 298, 299, 300, 301};
+        CurveModel model = new LegendreModel(8, 5, 305);
+
+        CurveFit fit = model.fit(lactation(COW, days), LATE);
+
+        assertThat(fit.isRefused()).isTrue();
+        assertThat(fit.findings()).singleElement().satisfies(finding -> {
+            assertThat(finding.code()).isEqualTo(FindingCode.NOT_ESTIMABLE);
+            assertThat(finding.seen().orElseThrow()).startsWith("condition number");
+            assertThat(finding.expected()).hasValue("1e+10 at most");
+        });
+    }
+
+    @Test
     void noSumIsMadeFromACurveFarBeyondTheLastTest() {
         CurveFit fit = LactationCurves.WOOD.fit(lactation(COW, 15, 45, 75, 105, 135, 165), LATE);
 

@@ -181,6 +181,55 @@ class CurveModelRecoveryLawTest {
                 .isEqualTo(FindingCode.NOT_ESTIMABLE);
     }
 
+    // two weights above zero give no logarithmic start; the usual curve with its peak at the highest test is the second
+    @Test
+    void woodFindsItsMinimumAlsoWhereTheLogarithmsGiveNoStart() {
+        double[] days = {10, 47, 77, 93};
+        double[] kg = {0, 40.2, 0, 23.4};
+
+        CurveEstimate fit = LactationCurves.WOOD.estimate(days, kg);
+
+        assertNoSlopeLeft(fit, days);
+    }
+
+    // the reciprocal regression starts below zero at a small weight; level milk is the second start
+    @Test
+    void nelderFindsItsMinimumAlsoWhereTheRegressionStartsBelowZero() {
+        double[] days = {18, 34, 76, 109, 119, 156};
+        double[] kg = {41.8, 0.5, 0.5, 32.9, 7.3, 11.4};
+
+        CurveEstimate fit = LactationCurves.NELDER.estimate(days, kg);
+
+        assertNoSlopeLeft(fit, days);
+    }
+
+    @Test
+    void nelderWithAPoleBetweenTheTestsIsRefused() {
+        double[] days = {6, 65, 101, 130, 171};
+        double[] kg = {25, 30, 14, 10, 4};
+
+        assertThat(LactationCurves.NELDER
+                        .estimate(days, kg)
+                        .refusal()
+                        .orElseThrow()
+                        .seen())
+                .hasValue("a pole between the tests");
+    }
+
+    private static void assertNoSlopeLeft(CurveEstimate fit, double[] days) {
+        double[] residuals = fit.residualsKg();
+        for (int k = 0; k < 3; k++) {
+            double dot = 0;
+            double length = 0;
+            for (int i = 0; i < days.length; i++) {
+                double derivative = fit.curve().orElseThrow().gradient(days[i])[k];
+                dot += derivative * residuals[i];
+                length += derivative * derivative;
+            }
+            assertThat(dot / Math.sqrt(length)).isCloseTo(0, Offset.offset(1e-7));
+        }
+    }
+
     @Test
     void milkThatFallsFromTheFirstTestOnHasNoRiseToMeasure() {
         double[] days = {20, 50, 80, 110, 140, 170, 200, 230};

@@ -88,6 +88,25 @@ class LinearLeastSquaresPeerTest {
         }
     }
 
+    // two columns at 60 degrees: R = (1, cos; 0, sin), so the product of the Frobenius norms of R and its inverse is 2
+    // / sin 60
+    @Test
+    void theConditionNumberOfTwoColumnsIsTwoOverTheSineOfTheirAngleWhateverTheirUnits() {
+        double cos = Math.cos(Math.PI / 3);
+        double sin = Math.sin(Math.PI / 3);
+        double[] y = {1, 2, 3};
+
+        assertThat(LinearLeastSquares.solve(new double[] {1, 0, 0, cos, sin, 0}, 2, y)
+                        .conditionNumber())
+                .isCloseTo(2 / sin, Offset.offset(1e-13));
+        assertThat(LinearLeastSquares.solve(new double[] {1e6, 0, 0, 1e-3 * cos, 1e-3 * sin, 0}, 2, y)
+                        .conditionNumber())
+                .isCloseTo(2 / sin, Offset.offset(1e-13));
+        assertThat(LinearLeastSquares.solve(new double[] {5, 0, 0, 0, 7, 0, 0, 0, 9}, 3, y)
+                        .conditionNumber())
+                .isCloseTo(3, Offset.offset(1e-13));
+    }
+
     @Test
     void equalColumnsAndAColumnOfZerosAreSingular() {
         double[] y = {1, 2, 3, 5};

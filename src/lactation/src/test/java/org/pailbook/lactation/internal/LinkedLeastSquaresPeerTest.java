@@ -163,6 +163,53 @@ class LinkedLeastSquaresPeerTest {
     }
 
     @Test
+    void aSolverThatHasFittedStartsAfreshFromItsData() {
+        double[] y = {20, 26, 25, 22, 19};
+        LinkedLeastSquares solver = new LinkedLeastSquares(
+                Link.EXPONENTIAL, columns(new double[] {10, 50, 90, 130, 170}, x -> 1, Math::log, x -> -x), y);
+        double[] first = new double[3];
+        double[] again = new double[3];
+        assertThat(solver.startFromData(first)).isTrue();
+        assertThat(solver.minimize(first.clone())).isTrue();
+
+        assertThat(solver.startFromData(again)).isTrue();
+
+        assertThat(again).isEqualTo(first);
+    }
+
+    @Test
+    void aSearchWithoutEndOrWithoutAWayDownIsNoFit() {
+        double[] days = {10, 60, 110, 160};
+        LinkedLeastSquares noMilk =
+                new LinkedLeastSquares(Link.EXPONENTIAL, columns(days, x -> 1, Math::log, x -> -x), new double[4]);
+        LinkedLeastSquares oneDay = new LinkedLeastSquares(
+                Link.EXPONENTIAL,
+                columns(new double[] {50, 50, 50, 50}, x -> 1, Math::log, x -> -x),
+                new double[] {20, 21, 22, 23});
+
+        assertThat(noMilk.minimize(new double[] {1, 0.2, 0.004})).isFalse();
+        assertThat(oneDay.minimize(new double[] {2.5, 0.2, 0.004})).isFalse();
+    }
+
+    @Test
+    void derivativesOfTheLinksAreThoseOfSmallSteps() {
+        for (Link link : Link.values()) {
+            for (double eta : new double[] {0.02, 0.5, 1.7}) {
+                double step = 1e-5 * eta;
+                double f = link.value(eta);
+                double slope = (link.value(eta + step) - link.value(eta - step)) / (2 * step);
+                double bend = (link.slope(link.value(eta + step)) - link.slope(link.value(eta - step))) / (2 * step);
+                assertThat(link.slope(f))
+                        .as("%s %s", link, eta)
+                        .isCloseTo(slope, Offset.offset(1e-6 * Math.abs(slope)));
+                assertThat(link.bend(f)).as("%s %s", link, eta).isCloseTo(bend, Offset.offset(1e-6 * Math.abs(bend)));
+                assertThat(link.etaOf(f)).as("%s %s", link, eta).isCloseTo(eta, Offset.offset(1e-14));
+            }
+        }
+        assertThat(Link.RECIPROCAL.value(0)).isNaN();
+    }
+
+    @Test
     void pointsThatDetermineNothingAreRefused() {
         double[] columns = columns(new double[] {50, 50, 50, 50}, x -> 1, Math::log, x -> -x);
         double[] theta = new double[3];

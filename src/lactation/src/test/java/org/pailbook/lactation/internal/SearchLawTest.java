@@ -2,6 +2,8 @@ package org.pailbook.lactation.internal;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
@@ -41,6 +43,37 @@ class SearchLawTest {
                 x -> (2 * u.applyAsDouble(x) * (u.applyAsDouble(x) - w) * (2 * u.applyAsDouble(x) - w) - 0.5) / x);
 
         assertThat(ProfileSearch.innerMinimum(1e-4, 1, 93, wells).orElseThrow()).isBetween(0.29, 0.32);
+    }
+
+    @Test
+    void aMinimumJustOutsideTheRangeIsNone() {
+        ProfileSearch.Profile above = profile(x -> Math.pow(Math.log(x / 1.02), 2), x -> 2 * Math.log(x / 1.02) / x);
+        ProfileSearch.Profile below =
+                profile(x -> Math.pow(Math.log(x / 9.8e-5), 2), x -> 2 * Math.log(x / 9.8e-5) / x);
+
+        assertThat(ProfileSearch.innerMinimum(1e-4, 1, 93, above)).isEmpty();
+        assertThat(ProfileSearch.innerMinimum(1e-4, 1, 93, below)).isEmpty();
+    }
+
+    @Test
+    void theGridRunsFromEndToEnd() {
+        List<Double> seen = new ArrayList<>();
+        ProfileSearch.innerMinimum(
+                1e-4,
+                1,
+                5,
+                profile(
+                        x -> {
+                            seen.add(x);
+                            return x;
+                        },
+                        x -> 1));
+
+        assertThat(seen).hasSize(5);
+        double[] expected = {1e-4, 1e-3, 1e-2, 1e-1, 1};
+        for (int i = 0; i < expected.length; i++) {
+            assertThat(seen.get(i)).isCloseTo(expected[i], Offset.offset(1e-12));
+        }
     }
 
     @Test

@@ -165,6 +165,57 @@ class HerdAndLifetimeLawTest {
     }
 
     @Test
+    void lifetimeDoesNotRepeatWhatOnlyNotesSomethingOfALactation() {
+        List<TestDay> tests = new ArrayList<>(flat(CALVING, 20, 50));
+        tests.add(TestDay.ofMilk(CALVING.plusDays(2), 10));
+        Figure total = LifetimeYield.by(TestIntervalMethod.WHOLE_LACTATION)
+                .totalKg(List.of(Lactation.inMilk(1, CALVING, tests)), CALVING.plusDays(60));
+        assertThat(total.orThrow()).isCloseTo(1000, within(1e-9));
+        assertThat(codes(total)).isEmpty();
+    }
+
+    @Test
+    void aLactationThatHasNotBegunIsNotMissedInALifetime() {
+        Lactation first = new Lactation(1, CALVING, Optional.of(CALVING.plusDays(300)), flat(CALVING, 20, 300));
+        LocalDate again = CALVING.plusDays(400);
+        Lactation next = Lactation.inMilk(2, again, flat(again, 20, 50));
+        Figure total = LifetimeYield.by(TestIntervalMethod.WHOLE_LACTATION).totalKg(List.of(first, next), again);
+        assertThat(codes(total)).isEmpty();
+        assertThat(total.orThrow()).isCloseTo(6000, within(1e-9));
+    }
+
+    @Test
+    void oneDayOfLifeIsEnoughForAMeanOfIt() {
+        Lactation lactation = Lactation.inMilk(1, CALVING, flat(CALVING, 20, 50));
+        assertThat(LifetimeYield.by(TestIntervalMethod.WHOLE_LACTATION)
+                        .kgPerDayOfLife(CALVING.plusDays(49), List.of(lactation), CALVING.plusDays(60))
+                        .orThrow())
+                .isCloseTo(1000, within(1e-9));
+    }
+
+    @Test
+    void aCowDriedOffInsideTheYearCountsHerDryDays() {
+        // milk to day 300, year of days 66 to 430: 235 days with milk of 365
+        Lactation dried = new Lactation(1, CALVING, Optional.of(CALVING.plusDays(300)), flat(CALVING, 20, 290));
+        Figure average = RollingHerdAverage.YEAR.of(
+                List.of(new HerdStay(CALVING, Optional.of(CALVING.plusDays(900)), List.of(dried))),
+                CALVING.plusDays(430));
+        assertThat(average.orThrow()).isCloseTo(235 * 20, within(1e-6));
+        assertThat(codes(average)).isEmpty();
+    }
+
+    @Test
+    void aCowThatLeftBeforeHerLastTestWasDueCountsDaysNobodyWeighed() {
+        // tested to day 410, left on day 421: days 411 to 420 are in neither sum
+        Lactation lactation = Lactation.inMilk(1, CALVING, flat(CALVING, 20, 410));
+        Figure average = RollingHerdAverage.YEAR.of(
+                List.of(new HerdStay(CALVING, Optional.of(CALVING.plusDays(421)), List.of(lactation))),
+                CALVING.plusDays(450));
+        assertThat(average.orThrow()).isCloseTo(365 * 20, within(1e-6));
+        assertThat(average.findings().get(0).seen().orElseThrow()).startsWith("10 cow-days");
+    }
+
+    @Test
     void datesThatCannotBeGiveNoValue() {
         Lactation lactation = Lactation.inMilk(1, CALVING, flat(CALVING, 20, 50));
         Figure born = LifetimeYield.by(TestIntervalMethod.WHOLE_LACTATION)

@@ -9,14 +9,17 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.pailbook.lactation.accumulation.TestIntervalMethod;
 import org.pailbook.lactation.curve.CurveFit;
 import org.pailbook.lactation.curve.LactationCurve;
 import org.pailbook.lactation.curve.LactationCurves;
+import org.pailbook.lactation.curve.LegendreModel;
 import org.pailbook.lactation.curve.WilminkCurve;
 import org.pailbook.lactation.curve.WoodCurve;
 import org.pailbook.lactation.figure.Figure;
 import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.finding.FindingCode;
+import org.pailbook.lactation.method.PublishedMethod;
 import org.pailbook.lactation.testday.Lactation;
 import org.pailbook.lactation.testday.TestDay;
 
@@ -123,6 +126,69 @@ class PersistencyLawTest {
         Figure figure = PeriodRatio.P2_1.ofFit(few);
         assertThat(figure.value()).isEmpty();
         assertThat(codes(figure)).contains(FindingCode.TOO_FEW_TESTS);
+    }
+
+    @Test
+    void threeTestsGiveNoPersistencyEvenToACurveThatNeedsNoMore() {
+        // a straight line has two parameters and is fitted to three tests
+        LegendreModel line = new LegendreModel(1, 1, 305);
+        WoodCurve truth = new WoodCurve(15, 0.2, 0.004);
+        CurveFit three = line.fit(measured(truth, 10, 110, 210), CALVING.plusDays(400));
+        assertThat(three.isRefused()).isFalse();
+        assertThat(codes(PeriodRatio.P2_1.ofFit(three))).contains(FindingCode.TOO_FEW_TESTS);
+        CurveFit four = line.fit(measured(truth, 10, 110, 160, 210), CALVING.plusDays(400));
+        assertThat(PeriodRatio.P2_1.ofFit(four).value()).isPresent();
+    }
+
+    @Test
+    void unitsAndIdsAreThoseOfTheDefinitions() {
+        assertThat(PersistencyMeasures.all())
+                .extracting(measure -> measure.id() + " " + measure.unit())
+                .containsExactly(
+                        "persistency-p2-1 %",
+                        "persistency-p3-1 %",
+                        "persistency-wood-1967 1",
+                        "persistency-decline-60-280 kg/d",
+                        "persistency-decline-ratio-60-280 %");
+        assertThat(MonthlyPersistency.all())
+                .extracting(MonthlyPersistency::id)
+                .containsExactly("monthly-persistency-power", "monthly-persistency-linear");
+        assertThat(PeakTest.all()).extracting(PeakTest::id).containsExactly("peak-test-150", "peak-test-90");
+    }
+
+    @Test
+    void twoTestsAreEnoughForAMonth() {
+        Lactation two = Lactation.inMilk(
+                1,
+                CALVING,
+                List.of(TestDay.ofMilk(CALVING.plusDays(40), 30), TestDay.ofMilk(CALVING.plusDays(70), 27)));
+        assertThat(MonthlyPersistency.POWER
+                        .ofLactation(two, CALVING.plusDays(70))
+                        .orThrow())
+                .isCloseTo(90, within(1e-9));
+    }
+
+    @Test
+    void everyMethodOfThisPackageSaysWhereItComesFrom() {
+        List<PublishedMethod> methods = new ArrayList<>(PersistencyMeasures.all());
+        methods.addAll(MonthlyPersistency.all());
+        methods.addAll(PeakTest.all());
+        methods.addAll(List.of(
+                SummitMilk.SUMMIT,
+                FirstTestYield.BY_DAY_40,
+                AnnualizedYield.BY_CALVING_INTERVAL,
+                DaysOpen.TO_CONCEPTION,
+                RollingHerdAverage.YEAR,
+                LifetimeYield.by(TestIntervalMethod.WHOLE_LACTATION),
+                ParityFactorLearning.MIXED_MODEL,
+                MatureEquivalent.by(ParityFactors.parse(List.of("1,1.2"), "a table"))));
+        assertThat(methods).extracting(PublishedMethod::id).doesNotHaveDuplicates();
+        assertThat(methods).allSatisfy(method -> {
+            assertThat(method.id()).matches("[a-z0-9]+(-[a-z0-9]+)+");
+            assertThat(method.version()).isEqualTo(1);
+            assertThat(method.citation().place()).isNotBlank();
+        });
+        assertThat(MonthlyPersistency.POWER.citation().place()).isEqualTo("100 (y2 / y1)^(30 / interval)");
     }
 
     @Test

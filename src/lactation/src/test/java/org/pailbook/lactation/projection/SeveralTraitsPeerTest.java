@@ -50,7 +50,8 @@ class SeveralTraitsPeerTest {
                     projection.milk305(),
                     projection.fat305().orElseThrow(),
                     projection.protein305().orElseThrow());
-            for (int trait = 0; trait < 3; trait++) {
+            // milk is projected from milk alone, see BestPredictionPeerTest
+            for (int trait = 1; trait < 3; trait++) {
                 RealVector sum = ones(trait, DAYS);
                 RealVector c = k.operate(v.operate(sum));
                 RealVector w = inverse.operate(c);
@@ -236,6 +237,7 @@ class SeveralTraitsPeerTest {
         LocalDate asOf = WorkedCow.lastDate(lactation);
         Projection305 together = new BestPrediction().project(lactation, standards, asOf);
         Projection305 alone = new BestPrediction().project(lactation, standards.first(), asOf);
+        assertThat(together.milk305().explanation()).isEqualTo(alone.milk305().explanation());
         assertThat(together.milk305Kg()).isCloseTo(alone.milk305Kg(), within(1e-9));
         assertThat(together.standardErrorKg()).isCloseTo(alone.standardErrorKg(), within(1e-9));
         assertThat(alone.fat305()).isEmpty();

@@ -53,8 +53,9 @@ class DailySpreadLawTest {
     @Test
     void aSpreadTimesTwoHasFourTimesTheVariance() {
         DailySpread spread = DailySpread.constant(3, 0.995, 0.2).withEarlyPace(100, 30);
-        assertThat(spread.times(2).varianceOfTotal(305)).isCloseTo(4 * spread.varianceOfTotal(305), within(1e-6));
-        assertThat(spread.times(2).covarianceWithTotal(20, 305))
+        assertThat(spread.withSdPerDay(new double[] {6}).varianceOfTotal(305))
+                .isCloseTo(4 * spread.varianceOfTotal(305), within(1e-6));
+        assertThat(spread.withSdPerDay(new double[] {6}).covarianceWithTotal(20, 305))
                 .isCloseTo(4 * spread.covarianceWithTotal(20, 305), within(1e-7));
     }
 

@@ -135,6 +135,53 @@ class AbnormalTestDaysPublishedTest {
         }
     }
 
+    @Test
+    void expectationsFollowTheSlopeOverTheInterval() {
+        // cows that lose 0.1 kg a day: 30 kg leads to expect 27 after 30 days and 25.5 after 45
+        Random random = new Random(SEED);
+        List<Lactation> herd = new ArrayList<>();
+        for (int i = 0; i < 60; i++) {
+            double start = 35 + 20 * random.nextDouble();
+            List<TestDay> tests = new ArrayList<>();
+            for (int day = 6 + random.nextInt(30); day < 300; day += 20 + random.nextInt(20)) {
+                tests.add(TestDay.ofMilk(CALVING.plusDays(day), start - 0.1 * day));
+            }
+            herd.add(Lactation.inMilk(2, CALVING, tests));
+        }
+        AbnormalTestDays falling =
+                AbnormalTestDays.by(YieldSlope.learn(herd, LATER).orElseThrow());
+        Lactation cow = Lactation.inMilk(
+                2,
+                CALVING,
+                List.of(
+                        TestDay.ofMilk(CALVING.plusDays(60), 30),
+                        TestDay.ofMilk(CALVING.plusDays(90), 10),
+                        TestDay.ofMilk(CALVING.plusDays(105), 25)));
+        List<Judged> judged = falling.judge(cow, Set.of(), LATER);
+        // the first is judged by the third, 45 days later, since the second does not fit the third
+        assertThat(judged.get(0).expectedKg().orElseThrow()).isCloseTo(29.5, within(1e-5));
+        assertThat(judged.get(1).expectedKg().orElseThrow()).isCloseTo(27, within(1e-5));
+        assertThat(judged.get(2).expectedKg().orElseThrow()).isCloseTo(25.5, within(1e-5));
+        assertThat(judged).extracting(Judged::verdict).containsExactly(Verdict.NORMAL, Verdict.BELOW, Verdict.NORMAL);
+        // by the next alone, 30 days later
+        List<Judged> two = falling.judge(
+                Lactation.inMilk(
+                        2,
+                        CALVING,
+                        List.of(TestDay.ofMilk(CALVING.plusDays(60), 30), TestDay.ofMilk(CALVING.plusDays(90), 24))),
+                Set.of(),
+                LATER);
+        assertThat(two.get(0).expectedKg().orElseThrow()).isCloseTo(27, within(1e-5));
+    }
+
+    @Test
+    void theMethodNamesItsSource() {
+        AbnormalTestDays method = AbnormalTestDays.by(level());
+        assertThat(method.id()).isEqualTo("abnormal-test-days-wiggans-2003");
+        assertThat(method.version()).isEqualTo(1);
+        assertThat(method.citation().place()).contains("86:2721");
+    }
+
     private static double trueSlope(int day, double kg) {
         return day < 50
                 ? 0.3 - 0.004 * day + 0.00002 * day * day - 0.004 * kg + 0.00003 * day * kg

@@ -191,11 +191,27 @@ class DailyYieldPublishedTest {
     }
 
     @Test
-    void everyMethodHasItsOwnId() {
-        assertThat(List.of(
-                        SumOfMilkings.ICAR.id(),
-                        MilkingShares.learn(List.of(), 0.5).id(),
-                        WiggansShortInterval.MORNING_UNDER_9_HOURS.id()))
-                .doesNotHaveDuplicates();
+    void everyMethodHasItsOwnIdAndNamesItsSource() {
+        List<DailyYieldMethod> methods = List.of(
+                SumOfMilkings.ICAR, MilkingShares.learn(List.of(), 0.5), WiggansShortInterval.MORNING_UNDER_9_HOURS);
+        assertThat(methods)
+                .extracting(DailyYieldMethod::id)
+                .containsExactly("daily-sum-icar", "daily-learned-share", "daily-wiggans-am-under-9h");
+        assertThat(methods).allSatisfy(method -> {
+            assertThat(method.version()).isEqualTo(1);
+            assertThat(method.citation().place()).isNotBlank();
+        });
+    }
+
+    @Test
+    void aTestDayHoldsNoValueThatIsNoNumber() {
+        OptionalDouble none = OptionalDouble.empty();
+        OptionalDouble nan = OptionalDouble.of(Double.NaN);
+        assertThatThrownBy(() -> new TestDay(DAY, nan, none, none, none, none)).hasMessageContaining("milkKg");
+        assertThatThrownBy(() -> new TestDay(DAY, none, nan, none, none, none)).hasMessageContaining("fatPct");
+        assertThatThrownBy(() -> new TestDay(DAY, none, none, nan, none, none)).hasMessageContaining("proteinPct");
+        assertThatThrownBy(() -> new TestDay(DAY, none, none, none, nan, none)).hasMessageContaining("lactosePct");
+        assertThatThrownBy(() -> new TestDay(DAY, none, none, none, none, nan))
+                .hasMessageContaining("sccThousandPerMl");
     }
 }

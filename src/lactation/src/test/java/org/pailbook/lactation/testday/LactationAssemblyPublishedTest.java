@@ -280,11 +280,12 @@ class LactationAssemblyPublishedTest {
         assertThat(first.lactation().endDate()).hasValue(FIRST.plusDays(100));
         assertThat(first.lactation().testDays()).hasSize(2);
         assertThat(first.findings())
-                .extracting(finding -> finding.code() + " " + finding.field().orElseThrow())
+                .extracting(finding -> finding.code() + " " + finding.field().orElseThrow() + " "
+                        + finding.date().orElseThrow())
                 .containsExactly(
-                        "EVENT_AFTER_DEPARTURE test-day",
-                        "EVENT_AFTER_DEPARTURE dryOff",
-                        "EVENT_AFTER_DEPARTURE calving");
+                        "EVENT_AFTER_DEPARTURE test-day " + FIRST.plusDays(101),
+                        "EVENT_AFTER_DEPARTURE dryOff " + FIRST.plusDays(200),
+                        "EVENT_AFTER_DEPARTURE calving " + SECOND);
         assertThat(cow.lactations()).hasSize(2);
     }
 
@@ -350,6 +351,27 @@ class LactationAssemblyPublishedTest {
         assertThat(cow.lactations().get(0).findings())
                 .singleElement()
                 .satisfies(finding -> assertThat(finding.date()).hasValue(late));
+    }
+
+    @Test
+    void aDepartureDuringALactationIsNotOutsideOfThem() {
+        CowLactations cow = assemble(CowHistory.builder()
+                .calving(parity(FIRST, 1))
+                .departure(new Departure(FIRST.plusDays(90)))
+                .departure(new Departure(FIRST)));
+        assertThat(cow.findings()).isEmpty();
+        assertThat(cow.lactations().get(0).lactation().endDate()).hasValue(FIRST);
+    }
+
+    @Test
+    void aLactationAsOfADayKnowsItsEndFromThatDayOn() {
+        Lactation estimated =
+                Lactation.inMilk(1, FIRST, List.of(test(FIRST.plusDays(20)))).withEstimatedEndDate(FIRST.plusDays(30));
+        assertThat(estimated.asOf(FIRST.plusDays(29)).endDate()).isEmpty();
+        assertThat(estimated.asOf(FIRST.plusDays(29)).isEndEstimated()).isFalse();
+        assertThat(estimated.asOf(FIRST.plusDays(30)).endDate()).hasValue(FIRST.plusDays(30));
+        assertThat(estimated.asOf(FIRST.plusDays(30)).isEndEstimated()).isTrue();
+        assertThat(estimated.withEndDate(FIRST.plusDays(40)).isEndEstimated()).isFalse();
     }
 
     @Test

@@ -58,7 +58,7 @@ public class KeyFilter {
                     List.of(Fault.inHeader(HttpHeaders.AUTHORIZATION, "two-keys", "send one key only")));
         }
         if (given.isEmpty()) {
-            if (openSampleHerd.admits(request)) {
+            if (openSampleHerd.admits()) {
                 caller.become(
                         "sample", "sample herd, reading only", EnumSet.of(Scope.READ), openSampleHerd.codes(), false);
                 return;

@@ -3,7 +3,6 @@ package org.pailbook.records.access;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
-import jakarta.ws.rs.container.ContainerRequestContext;
 import java.net.InetAddress;
 import java.net.UnknownHostException;
 import java.util.Set;
@@ -31,11 +30,11 @@ public class OpenSampleHerd {
         return code == null ? Set.of() : Set.of(code);
     }
 
-    boolean admits(ContainerRequestContext request) {
+    boolean admits() {
         // a proxy on this machine would make everybody look local, so a forwarded request is not
-        boolean forwarded = request.getHeaderString("Forwarded") != null
-                || request.getHeaderString("X-Forwarded-For") != null
-                || request.getHeaderString("Via") != null;
+        boolean forwarded = routing.request().getHeader("Forwarded") != null
+                || routing.request().getHeader("X-Forwarded-For") != null
+                || routing.request().getHeader("Via") != null;
         return code != null
                 && !forwarded
                 && isLoopback(routing.request().remoteAddress().hostAddress());

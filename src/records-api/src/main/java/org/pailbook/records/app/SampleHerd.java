@@ -17,8 +17,10 @@ import org.pailbook.records.event.DryOffKind;
 import org.pailbook.records.exchange.BulkIntake;
 import org.pailbook.records.herd.HerdIntake;
 import org.pailbook.records.intake.RecordKind;
+import org.pailbook.records.store.Events;
 import org.pailbook.records.store.HerdRow;
 import org.pailbook.records.store.Herds;
+import org.pailbook.records.store.TestDayRow;
 import org.pailbook.records.testday.TestDayKind;
 import org.pailbook.records.wire.StrictJson;
 
@@ -29,6 +31,7 @@ class SampleHerd {
     private static final String WRITTEN_BY = "sample-herd";
 
     private final Herds herds;
+    private final Events events;
     private final HerdIntake herdIntake;
     private final BulkIntake bulk;
     private final OpenSampleHerd open;
@@ -39,6 +42,7 @@ class SampleHerd {
     @Inject
     SampleHerd(
             Herds herds,
+            Events events,
             HerdIntake herdIntake,
             BulkIntake bulk,
             OpenSampleHerd open,
@@ -48,6 +52,7 @@ class SampleHerd {
             DryOffKind dryOffs,
             DepartureKind departures) {
         this.herds = herds;
+        this.events = events;
         this.herdIntake = herdIntake;
         this.bulk = bulk;
         this.open = open;
@@ -81,10 +86,7 @@ class SampleHerd {
         }
         open.open(code);
         openCode = code;
-        lastDay = herds.getEntityManager()
-                .createQuery("select max(date) from TestDayRow where herdId = :herd", LocalDate.class)
-                .setParameter("herd", row.id)
-                .getSingleResult();
+        lastDay = events.lastDay(TestDayRow.class, row.id).orElse(null);
     }
 
     private void load(HerdRow herd, RecordKind<?> kind) {

@@ -63,6 +63,15 @@ public class Events {
         return query.setMaxResults(most).getResultList();
     }
 
+    /** The last day on which the herd has a record of that kind in force. */
+    public Optional<LocalDate> lastDay(Class<? extends AnimalEvent> kind, String herdId) {
+        return Optional.ofNullable(entities.createQuery(
+                        "select max(date) from " + kind.getSimpleName() + " where herdId = :herd and withdrawn = false",
+                        LocalDate.class)
+                .setParameter("herd", herdId)
+                .getSingleResult());
+    }
+
     /** One record of the herd, whether or not it was withdrawn. */
     public <E extends AnimalEvent> Optional<E> byId(Class<E> kind, String herdId, String id) {
         return entities
