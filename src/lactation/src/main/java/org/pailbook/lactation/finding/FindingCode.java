@@ -24,6 +24,10 @@ public enum FindingCode {
     OUT_OF_RANGE("out-of-range", Severity.WEAKENS, "A value outside the accepted range is kept but not used."),
     IMPLAUSIBLE("implausible", Severity.WEAKENS, "A value outside the usual range is used; check it."),
 
+    // Herds
+    NO_COWS_IN_MILK("no-cows-in-milk", Severity.BLOCKS, "No cow is in milk on the as-of date."),
+    SCC_MISSING("scc-missing", Severity.WEAKENS, "Somatic cells were not counted for at least one cow."),
+
     // Accumulated yield
     LONG_INTERVAL("long-interval", Severity.WEAKENS, "Two tests lie further apart than a straight line should bridge."),
     FIRST_TEST_LATE(
@@ -105,6 +109,7 @@ public enum FindingCode {
     INTERVAL_EXPECTED("interval-expected", Severity.WEAKENS, "The calving interval is expected, not yet observed."),
     YEAR_INCOMPLETE("year-incomplete", Severity.BLOCKS, "The records do not reach back over the 365 days needed."),
     INCOMPLETE_SUM("incomplete-sum", Severity.WEAKENS, "A part of the sum has no value and is left out."),
+    DATES_OUT_OF_ORDER("dates-out-of-order", Severity.BLOCKS, "Two dates on record cannot both be right."),
     NO_FACTOR("no-factor", Severity.BLOCKS, "No factor for this class was learned or given; none is made up."),
 
     // Curves

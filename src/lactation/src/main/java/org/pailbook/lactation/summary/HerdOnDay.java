@@ -1,0 +1,232 @@
+package org.pailbook.lactation.summary;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import org.pailbook.lactation.figure.Explanation;
+import org.pailbook.lactation.figure.Figure;
+import org.pailbook.lactation.figure.Interval;
+import org.pailbook.lactation.figure.UsedInput;
+import org.pailbook.lactation.finding.Finding;
+import org.pailbook.lactation.finding.FindingCode;
+import org.pailbook.lactation.projection.Coverage;
+import org.pailbook.lactation.projection.Projection305;
+import org.pailbook.lactation.testday.TestDay;
+import org.pailbook.lactation.testday.UsableTests;
+import org.pailbook.lactation.udderhealth.SomaticCellScore;
+
+/**
+ * A herd on one day: how many cows are in which state, what they gave on the herd's last test date, and what they are expected to give.
+ *
+ * <p>The last test date is the latest day up to the as-of date on which a cow of the herd was tested. Figures of that date are over the
+ * cows with a milk weight accepted on it; a herd weighed over several days shows the last of them only, and says how many cows.
+ */
+public final class HerdOnDay {
+    private final List<CowOnDay> cows;
+    private final LocalDate asOf;
+    private final Optional<LocalDate> lastTestDate;
+    private final List<TestDay> lastTests;
+
+    private HerdOnDay(List<CowOnDay> cows, LocalDate asOf) {
+        this.cows = List.copyOf(cows);
+        this.asOf = asOf;
+        this.lastTestDate = cows.stream()
+                .flatMap(cow -> cow.lactations().lactations().stream())
+                .flatMap(lactation -> lactation.lactation().testDays().stream())
+                .map(TestDay::date)
+                .max(LocalDate::compareTo);
+        this.lastTests = lastTestDate.map(this::acceptedTestsOn).orElse(List.of());
+    }
+
+    /** @param cows as they were on that day */
+    public static HerdOnDay of(List<CowOnDay> cows, LocalDate asOf) {
+        return new HerdOnDay(cows, asOf);
+    }
+
+    private List<TestDay> acceptedTestsOn(LocalDate date) {
+        List<TestDay> found = new ArrayList<>();
+        for (CowOnDay cow : cows) {
+            for (var assembled : cow.lactations().lactations()) {
+                UsableTests.of(assembled.lactation(), asOf).tests().stream()
+                        .filter(test -> test.date().equals(date))
+                        .forEach(found::add);
+            }
+        }
+        return found;
+    }
+
+    /** Number of cows in that state. */
+    public int count(CowState state) {
+        return (int) cows.stream().filter(cow -> cow.state() == state).count();
+    }
+
+    /** The last day on which a cow of the herd was tested. */
+    public Optional<LocalDate> lastTestDate() {
+        return lastTestDate;
+    }
+
+    /** Mean days in milk of the cows in milk, on the as-of date. */
+    public Figure meanDaysInMilk() {
+        List<Explanation.Part> parts = new ArrayList<>();
+        double sum = 0;
+        int n = 0;
+        for (CowOnDay cow : cows) {
+            if (cow.daysInMilk().isPresent()) {
+                sum += cow.daysInMilk().getAsInt();
+                n++;
+            }
+        }
+        Figure.Builder figure = Figure.of(HerdMean.OVER_COWS, "d", asOf).noInterval("a count of days");
+        if (n == 0) {
+            return figure.finding(Finding.of(FindingCode.NO_COWS_IN_MILK)).build();
+        }
+        parts.add(new Explanation.Part(
+                "days in milk of " + n + " cows in milk, " + (long) sum + " d, divided by " + n, sum / n));
+        return figure.value(sum / n).explanation(new Explanation(parts)).build();
+    }
+
+    /** Milk of all cows tested on the last test date, kg in 24 hours. */
+    public Figure milkOfLastTestDate() {
+        return ofLastTests("kg/d", tests -> {
+            double sum = tests.stream()
+                    .mapToDouble(test -> test.milkKg().orElseThrow())
+                    .sum();
+            return new Explanation.Part("milk of " + tests.size() + " cows", sum);
+        });
+    }
+
+    /** Mean milk of the cows tested on the last test date, kg in 24 hours. */
+    public Figure meanMilkOfLastTestDate() {
+        return ofLastTests("kg/d", tests -> {
+            double sum = tests.stream()
+                    .mapToDouble(test -> test.milkKg().orElseThrow())
+                    .sum();
+            return new Explanation.Part(
+                    "milk of " + tests.size() + " cows divided by " + tests.size(), sum / tests.size());
+        });
+    }
+
+    /** Fat of all the milk of the last test date, percent by mass, over the cows sampled. */
+    public Figure fatPctOfLastTestDate() {
+        return weighted("%", "fatPct", FindingCode.FAT_MISSING, TestDay::fatPct);
+    }
+
+    /** Protein of all the milk of the last test date, percent by mass, over the cows sampled. */
+    public Figure proteinPctOfLastTestDate() {
+        return weighted("%", "proteinPct", FindingCode.PROTEIN_MISSING, TestDay::proteinPct);
+    }
+
+    /** Somatic cells of all the milk of the last test date, 1,000 per mL, weighted by milk as a tank would be. */
+    public Figure sccOfLastTestDate() {
+        return weighted("1000/mL", "sccThousandPerMl", FindingCode.SCC_MISSING, TestDay::sccThousandPerMl);
+    }
+
+    /** Plain mean of the cows' somatic cell scores on the last test date: says more of infection than the tank's count does. */
+    public Figure meanSomaticCellScore() {
+        List<Double> scores = lastTests.stream()
+                .map(TestDay::sccThousandPerMl)
+                .filter(scc -> scc.isPresent() && scc.getAsDouble() > 0)
+                .map(scc -> SomaticCellScore.score(scc.getAsDouble()))
+                .toList();
+        Figure.Builder figure = Figure.of(SomaticCellScore.SCS, "score", asOf)
+                .noInterval("a mean of measured values of the cows tested");
+        if (scores.isEmpty()) {
+            return figure.finding(Finding.of(FindingCode.NO_TEST_DAYS)).build();
+        }
+        double mean = scores.stream().mapToDouble(Double::doubleValue).sum() / scores.size();
+        return figure.value(mean)
+                .explanation(new Explanation(List.of(new Explanation.Part(
+                        "scores of " + scores.size() + " cows, divided by " + scores.size(), mean))))
+                .build();
+    }
+
+    /**
+     * Mean 305-day projection of the cows in milk.
+     *
+     * <p>Half widths follow {@code sqrt(sum SEP^2 - sum s^2 + (sum s)^2) / n}: {@code s}, each cow's share in the unsure level of the herd, is
+     * within her SEP already and does not average out.
+     */
+    public Figure meanProjection305() {
+        List<Projection305> projections = cows.stream()
+                .filter(cow -> cow.state() == CowState.IN_MILK)
+                .map(cow -> cow.projection(cow.lactations().latest().orElseThrow()))
+                .toList();
+        Figure.Builder figure = Figure.of(HerdMean.OF_PROJECTIONS, "kg", asOf);
+        int n = projections.size();
+        if (n == 0) {
+            return figure.finding(Finding.of(FindingCode.NO_COWS_IN_MILK)).build();
+        }
+        double sum = 0;
+        double ownVariance = 0;
+        double shared = 0;
+        int untested = 0;
+        for (Projection305 projection : projections) {
+            sum += projection.milk305Kg();
+            double s = projection.sharedHerdErrorKg();
+            double sep = projection.standardErrorKg();
+            ownVariance += sep * sep - s * s;
+            shared += s;
+            untested += projection.tests() == 0 ? 1 : 0;
+        }
+        double mean = sum / n;
+        double standardError = Math.sqrt(Math.max(0, ownVariance) + shared * shared) / n;
+        figure.value(mean)
+                .explanation(new Explanation(
+                        List.of(new Explanation.Part("projections of " + n + " cows in milk, divided by " + n, mean))))
+                .finding(Finding.of(FindingCode.IF_MILKED_TO_305));
+        if (untested > 0) {
+            figure.finding(Finding.of(FindingCode.NO_TEST_YET).withSeen(untested + " of " + n + " cows"));
+        }
+        for (Coverage coverage : Coverage.values()) {
+            double half = coverage.normalMultiple() * standardError;
+            figure.interval(new Interval(coverage.share(), mean - half, mean + half));
+        }
+        return figure.build();
+    }
+
+    private Figure ofLastTests(String unit, Function<List<TestDay>, Explanation.Part> sum) {
+        Figure.Builder figure = Figure.of(HerdMean.OVER_COWS, unit, asOf)
+                .noInterval("measured on the cows tested; cows not tested are not in it");
+        if (lastTests.isEmpty()) {
+            return figure.finding(Finding.of(FindingCode.NO_TEST_DAYS)).build();
+        }
+        Explanation.Part part = sum.apply(lastTests);
+        return figure.value(part.amount())
+                .input(UsedInput.used(UsableTests.TEST_DAY, lastTests.get(0).date()))
+                .explanation(new Explanation(List.of(part)))
+                .build();
+    }
+
+    private Figure weighted(
+            String unit, String field, FindingCode missing, Function<TestDay, OptionalDouble> component) {
+        Figure.Builder figure = Figure.of(HerdMean.OVER_COWS, unit, asOf)
+                .noInterval("measured on the cows sampled; cows not sampled are not in it");
+        List<TestDay> sampled = lastTests.stream()
+                .filter(test -> component.apply(test).isPresent())
+                .toList();
+        if (sampled.isEmpty()) {
+            return figure.finding(Finding.of(FindingCode.NO_TEST_DAYS).withField(field))
+                    .build();
+        }
+        if (sampled.size() < lastTests.size()) {
+            figure.finding(Finding.of(missing)
+                    .withField(field)
+                    .withSeen((lastTests.size() - sampled.size()) + " of " + lastTests.size() + " cows"));
+        }
+        double milk = 0;
+        double product = 0;
+        for (TestDay test : sampled) {
+            milk += test.milkKg().orElseThrow();
+            product += test.milkKg().orElseThrow() * component.apply(test).orElseThrow();
+        }
+        double mean = product / milk;
+        return figure.value(mean)
+                .input(UsedInput.used(UsableTests.TEST_DAY, sampled.get(0).date()))
+                .explanation(new Explanation(
+                        List.of(new Explanation.Part(sampled.size() + " cows sampled, weighted by their milk", mean))))
+                .build();
+    }
+}

@@ -1,0 +1,111 @@
+package org.pailbook.records.app;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.pailbook.records.access.OpenSampleHerd;
+import org.pailbook.records.cow.AnimalKind;
+import org.pailbook.records.event.CalvingKind;
+import org.pailbook.records.event.DepartureKind;
+import org.pailbook.records.event.DryOffKind;
+import org.pailbook.records.exchange.BulkIntake;
+import org.pailbook.records.herd.HerdIntake;
+import org.pailbook.records.intake.RecordKind;
+import org.pailbook.records.store.Events;
+import org.pailbook.records.store.HerdRow;
+import org.pailbook.records.store.Herds;
+import org.pailbook.records.store.TestDayRow;
+import org.pailbook.records.testday.TestDayKind;
+import org.pailbook.records.wire.StrictJson;
+
+/** Loads the invented herd of the folder {@code sample-herd} through the same intake that takes posted files. */
+@ApplicationScoped
+class SampleHerd {
+    private static final String FOLDER = "sample-herd/";
+    private static final String WRITTEN_BY = "sample-herd";
+
+    private final Herds herds;
+    private final Events events;
+    private final HerdIntake herdIntake;
+    private final BulkIntake bulk;
+    private final OpenSampleHerd open;
+    private final List<RecordKind<?>> kindsInOrder;
+    private volatile String openCode;
+    private volatile LocalDate lastDay;
+
+    @Inject
+    SampleHerd(
+            Herds herds,
+            Events events,
+            HerdIntake herdIntake,
+            BulkIntake bulk,
+            OpenSampleHerd open,
+            AnimalKind animals,
+            CalvingKind calvings,
+            TestDayKind testDays,
+            DryOffKind dryOffs,
+            DepartureKind departures) {
+        this.herds = herds;
+        this.events = events;
+        this.herdIntake = herdIntake;
+        this.bulk = bulk;
+        this.open = open;
+        this.kindsInOrder = List.of(animals, calvings, testDays, dryOffs, departures);
+    }
+
+    Optional<String> openCode() {
+        return Optional.ofNullable(openCode);
+    }
+
+    /** The last day on which the sample herd has a test. */
+    LocalDate lastDay() {
+        return lastDay;
+    }
+
+    /** Loads the herd if there is no herd at all, and opens it for reading from this machine. */
+    void loadIfEmpty() {
+        ObjectNode herd = StrictJson.object(file("herd.json"));
+        String code = herd.get("code").textValue();
+        boolean empty = herds.count() == 0;
+        HerdRow row = empty
+                ? herdIntake.take(herd, WRITTEN_BY).herd()
+                : herds.byCode(code).orElse(null);
+        if (row == null) {
+            System.out.println("The sample herd was not loaded: the database holds other herds.");
+            return;
+        }
+        // a start that was killed half way left a part of it; loading again completes it and changes nothing else
+        for (RecordKind<?> kind : kindsInOrder) {
+            load(row, kind);
+        }
+        open.open(code);
+        openCode = code;
+        lastDay = events.lastDay(TestDayRow.class, row.id).orElse(null);
+    }
+
+    private void load(HerdRow herd, RecordKind<?> kind) {
+        try (InputStream rows = file(kind.name() + ".csv")) {
+            BulkIntake.Counts counts = bulk.takeFile(kind, herd, WRITTEN_BY, BulkIntake.CSV, rows);
+            if (counts.refused() > 0) {
+                throw new IllegalStateException(
+                        "sample herd: " + counts.refused() + " rows of " + kind.name() + ".csv were refused");
+            }
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
+
+    private static InputStream file(String name) {
+        InputStream found = Thread.currentThread().getContextClassLoader().getResourceAsStream(FOLDER + name);
+        if (found == null) {
+            throw new IllegalStateException("the package lacks " + FOLDER + name);
+        }
+        return found;
+    }
+}

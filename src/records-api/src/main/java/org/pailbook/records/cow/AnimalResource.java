@@ -1,0 +1,112 @@
+package org.pailbook.records.cow;
+
+import jakarta.inject.Inject;
+import jakarta.ws.rs.BeanParam;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.Context;
+import jakarta.ws.rs.core.HttpHeaders;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.UriInfo;
+import java.io.InputStream;
+import java.util.ArrayList;
+import java.util.List;
+import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.media.Content;
+import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
+import org.eclipse.microprofile.openapi.annotations.parameters.RequestBody;
+import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import org.jboss.resteasy.reactive.RestResponse;
+import org.pailbook.records.access.HerdAccess;
+import org.pailbook.records.exchange.BulkQuery;
+import org.pailbook.records.exchange.Pages;
+import org.pailbook.records.exchange.RecordDesk;
+import org.pailbook.records.intake.PostedAnswer;
+import org.pailbook.records.store.AnimalRow;
+import org.pailbook.records.store.Animals;
+import org.pailbook.records.store.HerdRow;
+import org.pailbook.records.store.RecordIds;
+import org.pailbook.records.wire.Page;
+import org.pailbook.records.wire.StoredView;
+
+/** The animals of a herd over HTTP. */
+@Path("/v1/herds/{herd}/animals")
+@Produces(MediaType.APPLICATION_JSON)
+@Tag(name = "Animals")
+public class AnimalResource {
+    private final HerdAccess access;
+    private final Animals animals;
+    private final RecordDesk desk;
+    private final AnimalKind kind;
+
+    @Inject
+    AnimalResource(HerdAccess access, Animals animals, RecordDesk desk, AnimalKind kind) {
+        this.access = access;
+        this.animals = animals;
+        this.desk = desk;
+        this.kind = kind;
+    }
+
+    @GET
+    @Operation(
+            operationId = "listAnimals",
+            summary = "The animals of a herd, in the order in which they were first posted")
+    public Page<StoredView<AnimalBody>> listAnimals(
+            @PathParam("herd") String herdCode,
+            @QueryParam("limit") @Parameter(description = "Animals a page, 1 to 1000", example = "100") String limit,
+            @QueryParam("cursor") @Parameter(description = "Place in the list, from the last page") String cursor,
+            @Context UriInfo address) {
+        HerdRow herd = access.toRead(herdCode);
+        int most = Pages.limit(limit);
+        List<AnimalRow> found = new ArrayList<>(animals.page(herd.id, Pages.after(cursor, RecordIds::isId), most + 1));
+        String next = null;
+        if (found.size() > most) {
+            found.remove(most);
+            next = Pages.next(address, found.get(most - 1).id);
+        }
+        return new Page<>(found.stream().map(AnimalResource::stored).toList(), next);
+    }
+
+    @GET
+    @Path("/{animal}")
+    @Operation(operationId = "getAnimal", summary = "One animal, by our id or scheme:id")
+    public RestResponse<StoredView<AnimalBody>> getAnimal(
+            @PathParam("herd") String herdCode, @PathParam("animal") String animal) {
+        HerdRow herd = access.toRead(herdCode);
+        AnimalRow found = access.animal(herd, animal);
+        return RestResponse.ResponseBuilder.ok(stored(found))
+                .header(HttpHeaders.ETAG, "\"" + found.version + "\"")
+                .build();
+    }
+
+    @POST
+    @Operation(operationId = "upsertAnimal", summary = "Post one animal; a resend changes nothing")
+    @RequestBody(
+            required = true,
+            content = @Content(mediaType = "application/json", schema = @Schema(implementation = AnimalBody.class)))
+    public RestResponse<PostedAnswer<AnimalBody>> upsertAnimal(
+            @PathParam("herd") String herdCode, InputStream body, @Context HttpHeaders headers) {
+        return desk.post(kind, access.toWrite(herdCode), body, headers, AnimalBody::of);
+    }
+
+    @POST
+    @Path("/bulk")
+    @Operation(operationId = "bulkAnimals", summary = "Post many animals as JSON, NDJSON or CSV")
+    public Response bulkAnimals(
+            @PathParam("herd") String herdCode,
+            @BeanParam BulkQuery query,
+            InputStream body,
+            @Context HttpHeaders headers) {
+        return desk.postMany(kind, access.toWrite(herdCode), query, body, headers);
+    }
+
+    private static StoredView<AnimalBody> stored(AnimalRow animal) {
+        return new StoredView<>(animal.id, animal.version, animal.recordedAt.toString(), AnimalBody.of(animal));
+    }
+}

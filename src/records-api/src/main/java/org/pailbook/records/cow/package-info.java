@@ -1,0 +1,2 @@
+/** Animals and their identifiers: posted one by one or many at once, listed, fetched. */
+package org.pailbook.records.cow;

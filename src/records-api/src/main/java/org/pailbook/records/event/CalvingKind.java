@@ -1,0 +1,89 @@
+package org.pailbook.records.event;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import jakarta.inject.Singleton;
+import java.util.List;
+import org.pailbook.records.intake.Column;
+import org.pailbook.records.intake.EventKind;
+import org.pailbook.records.intake.Posted;
+import org.pailbook.records.intake.Surroundings;
+import org.pailbook.records.store.CalvingRow;
+import org.pailbook.records.wire.Fields;
+import org.pailbook.records.wire.FindingView;
+
+/** How calvings are read, checked and shown. */
+@Singleton
+public final class CalvingKind extends EventKind<CalvingRow> {
+    /** Two calvings cannot follow each other faster; ours, well below the shortest pregnancy that ends with a live calf. */
+    private static final int SHORTEST_INTERVAL_DAYS = 200;
+    /** Shorter than gestation: ours, as an interval to look at. */
+    private static final int SHORTEST_USUAL_INTERVAL_DAYS = 270;
+
+    private static final int MOST_CALVINGS = 25;
+
+    @Override
+    public String name() {
+        return "calvings";
+    }
+
+    @Override
+    public Class<CalvingRow> entity() {
+        return CalvingRow.class;
+    }
+
+    @Override
+    protected List<Column> detailColumns() {
+        return List.of(Column.number("parity", "parity"), Column.number("ease", "ease"));
+    }
+
+    @Override
+    protected CalvingRow newRecord() {
+        return new CalvingRow();
+    }
+
+    @Override
+    protected void readDetails(Fields fields, CalvingRow record) {
+        record.parity = fields.integer("parity", 1, MOST_CALVINGS);
+        record.ease = fields.integer("ease", 1, 5);
+    }
+
+    @Override
+    protected void writeDetails(CalvingRow record, ObjectNode content) {
+        if (record.parity != null) {
+            content.put("parity", record.parity);
+        }
+        if (record.ease != null) {
+            content.put("ease", record.ease);
+        }
+    }
+
+    @Override
+    protected void checkDetails(Posted<CalvingRow> posted, CalvingRow replaced, Surroundings surroundings) {
+        CalvingRow record = posted.record();
+        String replacedId = replaced == null ? null : replaced.id;
+        surroundings.nearestCalving(record.animalId, record.date, replacedId).ifPresent(other -> {
+            long apartDays = Math.abs(other.toEpochDay() - record.date.toEpochDay());
+            if (apartDays < SHORTEST_INTERVAL_DAYS) {
+                posted.add(FindingView.error(
+                                "calvings-too-close", posted.pointer("date"), "is too near to another calving")
+                        .seen(apartDays + " days from " + other)
+                        .expecting("at least " + SHORTEST_INTERVAL_DAYS + " days"));
+            } else if (apartDays < SHORTEST_USUAL_INTERVAL_DAYS) {
+                posted.add(FindingView.warning(
+                                "short-calving-interval",
+                                posted.pointer("date"),
+                                "is nearer to another calving than gestation lasts")
+                        .seen(apartDays + " days from " + other)
+                        .expecting("at least " + SHORTEST_USUAL_INTERVAL_DAYS + " days"));
+            }
+        });
+        surroundings
+                .departureBefore(record.animalId, record.date)
+                .ifPresent(left -> posted.add(FindingView.warning(
+                                "after-departure",
+                                posted.pointer("date"),
+                                "lies after the animal left; it is taken as having come back")
+                        .seen(record.date.toString())));
+        surroundings.noteCalving(record.animalId, record.date, replacedId);
+    }
+}

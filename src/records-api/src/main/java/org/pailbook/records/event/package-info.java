@@ -1,0 +1,2 @@
+/** Calvings, dry-offs and departures: posted one by one or many at once, listed, fetched. */
+package org.pailbook.records.event;

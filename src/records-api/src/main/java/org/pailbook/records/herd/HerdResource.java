@@ -1,0 +1,96 @@
+package org.pailbook.records.herd;
+
+import jakarta.inject.Inject;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.Context;
+import jakarta.ws.rs.core.HttpHeaders;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.UriInfo;
+import java.io.InputStream;
+import java.net.URI;
+import java.util.ArrayList;
+import java.util.List;
+import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.media.Content;
+import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
+import org.eclipse.microprofile.openapi.annotations.parameters.RequestBody;
+import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import org.jboss.resteasy.reactive.RestResponse;
+import org.pailbook.records.access.Caller;
+import org.pailbook.records.access.HerdAccess;
+import org.pailbook.records.access.Scope;
+import org.pailbook.records.exchange.Pages;
+import org.pailbook.records.exchange.RecordDesk;
+import org.pailbook.records.store.HerdRow;
+import org.pailbook.records.store.Herds;
+import org.pailbook.records.wire.Page;
+
+/** Herds over HTTP. */
+@Path("/v1/herds")
+@Produces(MediaType.APPLICATION_JSON)
+@Tag(name = "Herds")
+public class HerdResource {
+    private final Herds herds;
+    private final HerdIntake intake;
+    private final HerdAccess access;
+    private final Caller caller;
+
+    @Inject
+    HerdResource(Herds herds, HerdIntake intake, HerdAccess access, Caller caller) {
+        this.herds = herds;
+        this.intake = intake;
+        this.access = access;
+        this.caller = caller;
+    }
+
+    @GET
+    @Operation(operationId = "listHerds", summary = "The herds this key reaches, by code")
+    public Page<HerdBody> listHerds(
+            @QueryParam("limit") @Parameter(description = "Herds a page, 1 to 1000", example = "100") String limit,
+            @QueryParam("cursor") @Parameter(description = "Place in the list, from the last page") String cursor,
+            @Context UriInfo address) {
+        caller.requireScope(Scope.READ);
+        int most = Pages.limit(limit);
+        String after = Pages.after(cursor, Herds::isCode);
+        List<HerdRow> found = new ArrayList<>(
+                caller.reachesEveryHerd()
+                        ? herds.pageAll(after, most + 1)
+                        : herds.pageOf(caller.herdCodes(), after, most + 1));
+        String next = null;
+        if (found.size() > most) {
+            found.remove(most);
+            next = Pages.next(address, found.get(most - 1).code);
+        }
+        return new Page<>(found.stream().map(HerdBody::of).toList(), next);
+    }
+
+    @GET
+    @Path("/{herd}")
+    @Operation(operationId = "getHerd", summary = "One herd")
+    public HerdBody getHerd(@PathParam("herd") String herd) {
+        return HerdBody.of(access.toRead(herd));
+    }
+
+    @POST
+    @Operation(operationId = "createHerd", summary = "Make a herd; the same again changes nothing")
+    @RequestBody(
+            required = true,
+            content = @Content(mediaType = "application/json", schema = @Schema(implementation = HerdBody.class)))
+    public RestResponse<HerdBody> createHerd(InputStream body, @Context HttpHeaders headers) {
+        caller.requireScope(Scope.WRITE);
+        caller.requireEveryHerd();
+        HerdIntake.Taken taken = intake.take(RecordDesk.readObject(body, headers), caller.keyId());
+        HerdBody answer = HerdBody.of(taken.herd());
+        return taken.isNew()
+                ? RestResponse.ResponseBuilder.<HerdBody>created(URI.create("/v1/herds/" + taken.herd().code))
+                        .entity(answer)
+                        .build()
+                : RestResponse.ok(answer);
+    }
+}

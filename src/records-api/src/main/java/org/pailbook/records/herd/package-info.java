@@ -1,0 +1,2 @@
+/** Herds: made, listed, fetched. */
+package org.pailbook.records.herd;

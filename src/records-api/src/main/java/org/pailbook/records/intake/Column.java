@@ -1,0 +1,31 @@
+package org.pailbook.records.intake;
+
+import java.util.List;
+
+/**
+ * One column a table of this kind may have.
+ *
+ * @param name in the header, snake_case with unit
+ * @param path members from the record inwards: {@code animal, scheme}
+ * @param type how its cells are read
+ */
+public record Column(String name, List<String> path, Type type) {
+    /** How cells are read. */
+    public enum Type {
+        TEXT,
+        NUMBER
+    }
+
+    public static Column text(String name, String... path) {
+        return new Column(name, List.of(path), Type.TEXT);
+    }
+
+    public static Column number(String name, String... path) {
+        return new Column(name, List.of(path), Type.NUMBER);
+    }
+
+    /** Where the cell stands in the record, as a pointer. */
+    public String pointer() {
+        return "/" + String.join("/", path);
+    }
+}

@@ -1,0 +1,21 @@
+package org.pailbook.records.intake;
+
+import com.fasterxml.jackson.annotation.JsonValue;
+import java.util.Locale;
+
+/** What became of a posted row. */
+public enum Outcome {
+    CREATED,
+    UPDATED,
+    /** The same content was already there; nothing was written. */
+    UNCHANGED,
+    /** A later row of the same request has the same key and was taken instead. */
+    SUPERSEDED,
+    /** Not stored, because of an error finding. */
+    REFUSED;
+
+    @JsonValue
+    public String onWire() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+}

@@ -1,0 +1,60 @@
+package org.pailbook.records.intake;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.pailbook.records.store.StoredRecord;
+import org.pailbook.records.wire.FindingView;
+
+/** A posted row on its way in: its record, the animal it names, and what was found so far. */
+public final class Posted<E extends StoredRecord> {
+    final PostedRow row;
+    final E record;
+    final AnimalReference animal;
+    final String pointer;
+    private final List<FindingView> findings;
+    private Integer daysInMilk;
+
+    Posted(PostedRow row, E record, AnimalReference animal, List<FindingView> findings) {
+        this.row = row;
+        this.record = record;
+        this.animal = animal;
+        this.pointer = row.pointer();
+        this.findings = new ArrayList<>(findings);
+    }
+
+    /** The record as posted, not stored yet. */
+    public E record() {
+        return record;
+    }
+
+    /** Pointer to the record itself; empty, as RFC 6901 has it, for a body that is one record. */
+    public String pointer() {
+        return pointer;
+    }
+
+    /** Pointer to one of its members. */
+    public String pointer(String member) {
+        return pointer + "/" + member;
+    }
+
+    public void add(FindingView finding) {
+        findings.add(finding);
+    }
+
+    /** Notes in which day of a lactation the record lies. */
+    public void inLactationDay(int day) {
+        daysInMilk = day;
+    }
+
+    Integer daysInMilk() {
+        return daysInMilk;
+    }
+
+    List<FindingView> findings() {
+        return findings;
+    }
+
+    boolean isRefused() {
+        return findings.stream().anyMatch(FindingView::isError);
+    }
+}

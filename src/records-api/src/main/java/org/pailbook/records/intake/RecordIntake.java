@@ -1,0 +1,133 @@
+package org.pailbook.records.intake;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.hibernate.StatelessSession;
+import org.pailbook.records.store.HerdRow;
+import org.pailbook.records.store.StoredRecord;
+import org.pailbook.records.store.WriteGate;
+import org.pailbook.records.wire.FindingView;
+
+/**
+ * Takes rows of one kind into one herd: all of a call in one transaction, under the herd's lock.
+ *
+ * <p>Under that lock the stored records are looked up first and written after, so that two requests with the same row give one
+ * record and one {@code unchanged}.
+ */
+@ApplicationScoped
+public class RecordIntake {
+    private final WriteGate gate;
+    private final Clock clock;
+
+    @Inject
+    RecordIntake(WriteGate gate, Clock clock) {
+        this.gate = gate;
+        this.clock = clock;
+    }
+
+    /**
+     * Reads, checks and stores the rows.
+     *
+     * @param writtenBy id of the caller's key
+     * @param mode whether anything is stored when some or all rows are in error
+     * @return one outcome for each row, in the order posted
+     */
+    public <E extends StoredRecord> List<RowOutcome<E>> take(
+            RecordKind<E> kind, HerdRow herd, String writtenBy, List<PostedRow> rows, IntakeMode mode) {
+        List<Posted<E>> posted = rows.stream().map(kind::read).toList();
+        if (posted.stream().allMatch(Posted::isRefused)) {
+            return posted.stream()
+                    .map(row -> RowOutcome.of(row, Outcome.REFUSED, (E) null))
+                    .toList();
+        }
+        return gate.write(session -> takeLocked(session, kind, herd, writtenBy, posted, mode));
+    }
+
+    private <E extends StoredRecord> List<RowOutcome<E>> takeLocked(
+            StatelessSession session,
+            RecordKind<E> kind,
+            HerdRow herd,
+            String writtenBy,
+            List<Posted<E>> posted,
+            IntakeMode mode) {
+        long lastChange = WriteGate.lockForChange(session, herd.id);
+        Instant now = clock.instant().truncatedTo(ChronoUnit.MILLIS);
+        if (kind.namesAnimal()) {
+            findAnimals(session, kind, herd, posted);
+        }
+        List<Posted<E>> readable =
+                posted.stream().filter(row -> !row.isRefused()).toList();
+        StoredBefore<E> before = StoredBefore.load(session, kind, herd, readable);
+        Surroundings surroundings =
+                Surroundings.load(session, herd, animalIds(readable), LocalDate.ofInstant(now, herd.zone()));
+        Settlement<E> settlement = new Settlement<>(kind, before);
+        for (Posted<E> row : posted) {
+            if (!row.isRefused()) {
+                Set<E> stored = before.of(row);
+                kind.check(row, stored.isEmpty() ? null : stored.iterator().next(), surroundings);
+            }
+            settlement.settle(row);
+        }
+        boolean rejected = mode == IntakeMode.ALL_OR_NOTHING
+                && settlement.outcomes().stream().anyMatch(row -> row.outcome() == Outcome.REFUSED);
+        if (mode != IntakeMode.DRY_RUN && !rejected) {
+            long newLast = settlement.write(session, herd, writtenBy, now, lastChange);
+            if (newLast != lastChange) {
+                WriteGate.noteLastChange(session, herd.id, newLast);
+            }
+        }
+        return settlement.outcomes();
+    }
+
+    private static <E extends StoredRecord> void findAnimals(
+            StatelessSession session, RecordKind<E> kind, HerdRow herd, List<Posted<E>> posted) {
+        List<AnimalReference> named = posted.stream()
+                .filter(row -> !row.isRefused())
+                .map(row -> row.animal)
+                .filter(Objects::nonNull)
+                .distinct()
+                .toList();
+        Map<AnimalReference, String> ids = AnimalLookup.idsOf(session, herd, named);
+        for (Posted<E> row : posted) {
+            if (row.animal == null || row.isRefused()) {
+                continue;
+            }
+            String id = ids.get(row.animal);
+            if (id == null) {
+                row.add(FindingView.error(
+                                "unknown-animal",
+                                row.pointer("animal"),
+                                "is not known in this herd; post the animal first")
+                        .seen(row.animal.shown()));
+            } else {
+                kind.assignAnimal(row.record, id);
+            }
+        }
+    }
+
+    private static <E extends StoredRecord> TreeSet<String> animalIds(List<Posted<E>> rows) {
+        return rows.stream()
+                .map(row -> row.record)
+                .filter(org.pailbook.records.store.AnimalEvent.class::isInstance)
+                .map(record -> ((org.pailbook.records.store.AnimalEvent) record).animalId)
+                .filter(Objects::nonNull)
+                .collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    /** The outcome of the only row of a request. */
+    public <E extends StoredRecord> RowOutcome<E> takeOne(
+            RecordKind<E> kind, HerdRow herd, String writtenBy, PostedRow row) {
+        return new ArrayList<>(take(kind, herd, writtenBy, List.of(row), IntakeMode.STORE_GOOD_ROWS)).get(0);
+    }
+}

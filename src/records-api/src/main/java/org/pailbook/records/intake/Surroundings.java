@@ -1,0 +1,124 @@
+package org.pailbook.records.intake;
+
+import java.time.LocalDate;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.hibernate.StatelessSession;
+import org.pailbook.records.store.HerdRow;
+
+/**
+ * What is known of the animals of a chunk of rows while it is being checked: birth, calvings, departures. Rows accepted earlier in
+ * the chunk are noted here, so that later ones are checked against them too.
+ */
+public final class Surroundings {
+    private final LocalDate today;
+    private final Map<String, LocalDate> births = new HashMap<>();
+    /** By animal: day of calving to its id, null for a row not stored yet. */
+    private final Map<String, TreeMap<LocalDate, String>> calvings = new HashMap<>();
+
+    private final Map<String, TreeMap<LocalDate, String>> departures = new HashMap<>();
+
+    private Surroundings(LocalDate today) {
+        this.today = today;
+    }
+
+    static Surroundings load(StatelessSession session, HerdRow herd, Collection<String> animalIds, LocalDate today) {
+        Surroundings surroundings = new Surroundings(today);
+        if (!animalIds.isEmpty()) {
+            session.createSelectionQuery(
+                            "select id, birthDate from AnimalRow where herdId = :herd and id in :ids and birthDate is not null",
+                            Object[].class)
+                    .setParameter("herd", herd.id)
+                    .setParameter("ids", animalIds)
+                    .getResultList()
+                    .forEach(row -> surroundings.births.put((String) row[0], (LocalDate) row[1]));
+            surroundings.loadDays(session, herd, animalIds, "CalvingRow", surroundings.calvings);
+            surroundings.loadDays(session, herd, animalIds, "DepartureRow", surroundings.departures);
+        }
+        return surroundings;
+    }
+
+    private void loadDays(
+            StatelessSession session,
+            HerdRow herd,
+            Collection<String> animalIds,
+            String entity,
+            Map<String, TreeMap<LocalDate, String>> into) {
+        List<Object[]> rows = session.createSelectionQuery(
+                        "select animalId, date, id from " + entity
+                                + " where herdId = :herd and animalId in :ids and withdrawn = false",
+                        Object[].class)
+                .setParameter("herd", herd.id)
+                .setParameter("ids", animalIds)
+                .getResultList();
+        for (Object[] row : rows) {
+            note(into, (String) row[0], (LocalDate) row[1], (String) row[2]);
+        }
+    }
+
+    /** Today in the herd's zone. */
+    public LocalDate today() {
+        return today;
+    }
+
+    /** Day of birth; null if not recorded. */
+    public LocalDate birthDate(String animalId) {
+        return births.get(animalId);
+    }
+
+    /** The last calving on or before that day. */
+    public Optional<LocalDate> calvingOnOrBefore(String animalId, LocalDate day) {
+        return Optional.ofNullable(days(calvings, animalId).floorKey(day));
+    }
+
+    /** The calving nearest to that day on either side, other than the record that is being replaced. */
+    public Optional<LocalDate> nearestCalving(String animalId, LocalDate day, String replacedId) {
+        return days(calvings, animalId).entrySet().stream()
+                .filter(calving -> replacedId == null || !replacedId.equals(calving.getValue()))
+                .map(Map.Entry::getKey)
+                .filter(calved -> !calved.equals(day))
+                .min((a, b) -> Long.compare(distance(a, day), distance(b, day)));
+    }
+
+    /** A departure before that day with no calving after it, which would show that she came back. */
+    public Optional<LocalDate> departureBefore(String animalId, LocalDate day) {
+        LocalDate left = days(departures, animalId).lowerKey(day);
+        if (left == null) {
+            return Optional.empty();
+        }
+        LocalDate calved = days(calvings, animalId).floorKey(day);
+        return calved != null && calved.isAfter(left) ? Optional.empty() : Optional.of(left);
+    }
+
+    public void noteCalving(String animalId, LocalDate day, String replacedId) {
+        forget(calvings, animalId, replacedId);
+        note(calvings, animalId, day, replacedId);
+    }
+
+    public void noteDeparture(String animalId, LocalDate day, String replacedId) {
+        forget(departures, animalId, replacedId);
+        note(departures, animalId, day, replacedId);
+    }
+
+    private static long distance(LocalDate a, LocalDate b) {
+        return Math.abs(a.toEpochDay() - b.toEpochDay());
+    }
+
+    private static TreeMap<LocalDate, String> days(Map<String, TreeMap<LocalDate, String>> from, String animalId) {
+        return from.getOrDefault(animalId, new TreeMap<>());
+    }
+
+    private static void note(Map<String, TreeMap<LocalDate, String>> into, String animalId, LocalDate day, String id) {
+        into.computeIfAbsent(animalId, any -> new TreeMap<>()).put(day, id);
+    }
+
+    private static void forget(Map<String, TreeMap<LocalDate, String>> from, String animalId, String id) {
+        if (id != null) {
+            days(from, animalId).values().removeIf(id::equals);
+        }
+    }
+}

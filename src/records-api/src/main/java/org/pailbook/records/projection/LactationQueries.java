@@ -1,0 +1,181 @@
+package org.pailbook.records.projection;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.pailbook.lactation.accumulation.AccumulatedYield;
+import org.pailbook.lactation.correctedmilk.CorrectedMilkFormula;
+import org.pailbook.lactation.curve.CurveModel;
+import org.pailbook.lactation.day.DaysInMilk;
+import org.pailbook.lactation.figure.Figure;
+import org.pailbook.lactation.finding.Finding;
+import org.pailbook.lactation.finding.FindingCode;
+import org.pailbook.lactation.projection.DayExpectation;
+import org.pailbook.lactation.projection.Projection305;
+import org.pailbook.lactation.summary.CowOnDay;
+import org.pailbook.lactation.testday.AssembledLactation;
+import org.pailbook.lactation.testday.Lactation;
+import org.pailbook.records.computed.CurveView;
+import org.pailbook.records.computed.Subject;
+import org.pailbook.records.store.AnimalRow;
+import org.pailbook.records.store.CowRecord;
+import org.pailbook.records.store.CowRecords;
+import org.pailbook.records.store.HerdRow;
+import org.pailbook.records.wire.AsOf;
+import org.pailbook.records.wire.FigureView;
+import org.pailbook.records.wire.FigureView.WarningView;
+
+/** Computes lactations of one cow from what is recorded of her. */
+@ApplicationScoped
+class LactationQueries {
+    private final CowRecords records;
+
+    @Inject
+    LactationQueries(CowRecords records) {
+        this.records = records;
+    }
+
+    /** How a lactation is to be computed and shown. */
+    record Choice(CorrectedMilkFormula correctedMilk, CurveModel curve, boolean explain) {}
+
+    List<LactationView> all(HerdRow herd, AnimalRow animal, AsOf asOf, Choice choice) {
+        CowRecord record = records.ofAnimal(animal, asOf.day());
+        CowOnDay cow = record.onDay(asOf.day());
+        return cow.lactations().lactations().stream()
+                .map(lactation -> view(herd, record, cow, lactation, asOf, choice))
+                .toList();
+    }
+
+    /** The lactation of that parity; without a parity the latest. */
+    LactationView one(HerdRow herd, AnimalRow animal, Optional<Integer> parity, AsOf asOf, Choice choice) {
+        CowRecord record = records.ofAnimal(animal, asOf.day());
+        CowOnDay cow = record.onDay(asOf.day());
+        return find(cow, parity)
+                .map(lactation -> view(herd, record, cow, lactation, asOf, choice))
+                .orElseGet(() -> none(herd, record, cow, parity, asOf));
+    }
+
+    /** The lactation of that parity, without a parity the latest, for methods of the caller's choice. */
+    Subject subject(HerdRow herd, AnimalRow animal, Optional<Integer> parity, AsOf asOf) {
+        CowRecord record = records.ofAnimal(animal, asOf.day());
+        CowOnDay cow = record.onDay(asOf.day());
+        Optional<AssembledLactation> found = find(cow, parity);
+        return new Subject(
+                Optional.of(herd.code),
+                Optional.of(record.shownIdentifier()),
+                cow.breed(),
+                found.map(assembled -> assembled.lactation().parity()).or(() -> parity),
+                found.map(AssembledLactation::lactation),
+                asOf,
+                found.map(AssembledLactation::findings).orElseGet(() -> whyNone(cow, parity)));
+    }
+
+    private static Optional<AssembledLactation> find(CowOnDay cow, Optional<Integer> parity) {
+        return parity.isPresent()
+                ? cow.lactations().ofParity(parity.get())
+                : cow.lactations().latest();
+    }
+
+    private static List<Finding> whyNone(CowOnDay cow, Optional<Integer> parity) {
+        Finding missing = Finding.of(FindingCode.NO_CALVING);
+        return cow.lactations().findings().stream().anyMatch(finding -> finding.code() == FindingCode.NO_CALVING)
+                ? cow.lactations().findings()
+                : List.of(missing.withField("parity").withSeen("no lactation of parity " + parity.orElse(0)));
+    }
+
+    private static LactationView none(
+            HerdRow herd, CowRecord record, CowOnDay cow, Optional<Integer> parity, AsOf asOf) {
+        return new LactationView(
+                herd.code,
+                record.shownIdentifier(),
+                parity.orElse(null),
+                null,
+                null,
+                null,
+                null,
+                asOf.day().toString(),
+                asOf.computedAt().toString(),
+                "notEnoughData",
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                whyNone(cow, parity).stream().map(WarningView::of).toList());
+    }
+
+    private static LactationView view(
+            HerdRow herd, CowRecord record, CowOnDay cow, AssembledLactation assembled, AsOf asOf, Choice choice) {
+        Lactation lactation = assembled.lactation();
+        AccumulatedYield yield = cow.accumulated(assembled);
+        Projection305 projection = cow.projection(assembled);
+        Figure projected = projection.milk305();
+        return new LactationView(
+                herd.code,
+                record.shownIdentifier(),
+                lactation.parity(),
+                lactation.calvingDate().toString(),
+                state(assembled.end()),
+                lactation.endDate().map(Object::toString).orElse(null),
+                DaysInMilk.on(lactation.calvingDate(), lactation.endDate().orElse(asOf.day())),
+                asOf.day().toString(),
+                asOf.computedAt().toString(),
+                projection.tests() > 0 ? "ok" : "notEnoughData",
+                FigureView.of(yield.milk(), choice.explain()),
+                FigureView.of(yield.fat(), choice.explain()),
+                FigureView.of(yield.protein(), choice.explain()),
+                FigureView.of(yield.fatPct(), choice.explain()),
+                FigureView.of(yield.proteinPct(), choice.explain()),
+                FigureView.of(corrected(choice.correctedMilk(), yield, asOf), choice.explain())
+                        .from(yield.milk()),
+                CurveView.of(choice.curve().fit(lactation, asOf.day())),
+                FigureView.of(projected, choice.explain()),
+                projection.producedKg(),
+                projection.expectedRestKg(),
+                projection.reliabilityShare(),
+                projection.nextTestDay().map(LactationQueries::nextTest).orElse(null),
+                assembled.findings().stream().map(WarningView::of).toList());
+    }
+
+    private static Figure corrected(CorrectedMilkFormula formula, AccumulatedYield yield, AsOf asOf) {
+        if (yield.milk().value().isEmpty()) {
+            return Figure.of(formula, "kg", asOf.day())
+                    .findings(yield.milk().findings())
+                    .inputs(yield.milk().inputs())
+                    .build();
+        }
+        return formula.ofYield(
+                yield.milk().orThrow(),
+                yield.fat().value(),
+                yield.protein().value(),
+                OptionalDouble.empty(),
+                asOf.day());
+    }
+
+    private static LactationView.NextTestView nextTest(DayExpectation next) {
+        return new LactationView.NextTestView(
+                next.date().toString(),
+                next.daysInMilk(),
+                next.milkKg(),
+                new FigureView.Ends(next.interval80().low(), next.interval80().high()),
+                new FigureView.Ends(next.interval95().low(), next.interval95().high()));
+    }
+
+    private static String state(AssembledLactation.End end) {
+        return switch (end) {
+            case IN_MILK -> "inMilk";
+            case DRIED_OFF -> "driedOff";
+            case LEFT -> "left";
+            case NOT_RECORDED -> "endNotRecorded";
+        };
+    }
+}

@@ -1,0 +1,36 @@
+package org.pailbook.records.projection;
+
+import jakarta.ws.rs.QueryParam;
+import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
+import org.pailbook.lactation.correctedmilk.CorrectedMilkFormulas;
+import org.pailbook.lactation.curve.LactationCurves;
+import org.pailbook.records.computed.MethodChoice;
+
+/** Which day, which methods, how much of the arithmetic. */
+public class LactationQuery {
+    @QueryParam("asOf")
+    @Parameter(
+            description = "Events after this day take no part; today in the herd's zone if left out",
+            example = "2025-11-30")
+    String asOf;
+
+    @QueryParam("correctedMilk")
+    @Parameter(description = "Formula by its name; fpcm-2022 if left out", example = "fcm-4")
+    String correctedMilk;
+
+    @QueryParam("curve")
+    @Parameter(description = "Curve by its name; wood-1967 if left out", example = "wilmink-1987")
+    String curve;
+
+    @QueryParam("explain")
+    @Parameter(description = "true: send the parts each figure was added up from", example = "false")
+    String explain;
+
+    LactationQueries.Choice choice() {
+        return new LactationQueries.Choice(
+                MethodChoice.ofParameter("correctedMilk", correctedMilk, CorrectedMilkFormulas.all())
+                        .orElse(CorrectedMilkFormulas.RECOMMENDED),
+                MethodChoice.ofParameter("curve", curve, LactationCurves.all()).orElse(LactationCurves.WOOD),
+                MethodChoice.flag("explain", explain));
+    }
+}

@@ -1,0 +1,77 @@
+package org.pailbook.records.store;
+
+import io.quarkus.hibernate.orm.panache.PanacheRepositoryBase;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import jakarta.persistence.EntityManager;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The animals of the herds, found by our id or by any of their identifiers. */
+@ApplicationScoped
+public class Animals implements PanacheRepositoryBase<AnimalRow, String> {
+    private final EntityManager entities;
+
+    @Inject
+    Animals(EntityManager entities) {
+        this.entities = entities;
+    }
+
+    /** One animal with its identifiers, whether or not its record was withdrawn. */
+    public Optional<AnimalRow> byId(String herdId, String id) {
+        return withIdentifiers(find("herdId = ?1 and id = ?2", herdId, id).list()).stream()
+                .findFirst();
+    }
+
+    public Optional<AnimalRow> byIdentifier(String herdId, AnimalIdentifier identifier) {
+        List<String> owner = entities.createQuery(
+                        "select animalId from AnimalIdentifierRow where herdId = :herd and scheme = :scheme and identifier = :id",
+                        String.class)
+                .setParameter("herd", herdId)
+                .setParameter("scheme", identifier.scheme())
+                .setParameter("id", identifier.id())
+                .getResultList();
+        return owner.isEmpty() ? Optional.empty() : byId(herdId, owner.get(0));
+    }
+
+    /** Animals in force in order of id, after {@code afterId}, with their identifiers. */
+    public List<AnimalRow> page(String herdId, String afterId, int most) {
+        return withIdentifiers(find("herdId = ?1 and id > ?2 and withdrawn = false order by id", herdId, afterId)
+                .page(0, most)
+                .list());
+    }
+
+    /** The first identifier of each of these animals. */
+    public Map<String, AnimalIdentifier> shownIdentifiers(String herdId, Collection<String> animalIds) {
+        Map<String, AnimalIdentifier> shown = new LinkedHashMap<>();
+        if (!animalIds.isEmpty()) {
+            identifiersOf(animalIds).forEach(row -> shown.putIfAbsent(row.animalId, row.toIdentifier()));
+        }
+        return shown;
+    }
+
+    List<AnimalRow> withIdentifiers(List<AnimalRow> animals) {
+        Map<String, AnimalRow> byId = new LinkedHashMap<>();
+        animals.forEach(animal -> byId.put(animal.id, animal));
+        if (!byId.isEmpty()) {
+            Map<String, List<AnimalIdentifier>> identifiers = new LinkedHashMap<>();
+            identifiersOf(byId.keySet())
+                    .forEach(row -> identifiers
+                            .computeIfAbsent(row.animalId, id -> new java.util.ArrayList<>())
+                            .add(row.toIdentifier()));
+            byId.forEach((id, animal) -> animal.identifiers = identifiers.getOrDefault(id, List.of()));
+        }
+        return animals;
+    }
+
+    private List<AnimalIdentifierRow> identifiersOf(Collection<String> animalIds) {
+        return entities.createQuery(
+                        "from AnimalIdentifierRow where animalId in :ids order by animalId, placeNo",
+                        AnimalIdentifierRow.class)
+                .setParameter("ids", animalIds)
+                .getResultList();
+    }
+}

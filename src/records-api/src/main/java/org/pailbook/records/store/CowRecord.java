@@ -1,0 +1,32 @@
+package org.pailbook.records.store;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.pailbook.lactation.summary.CowOnDay;
+import org.pailbook.lactation.testday.CowHistory;
+
+/**
+ * Everything recorded of one animal up to a day, in the library's types.
+ *
+ * @param identifiers in the order posted; the first is the one shown
+ * @param breed as posted, if it was
+ * @param history what makes her lactations
+ */
+public record CowRecord(
+        String id,
+        List<AnimalIdentifier> identifiers,
+        Optional<String> name,
+        Optional<String> breed,
+        CowHistory history) {
+
+    /** The animal as she was on that day. */
+    public CowOnDay onDay(LocalDate day) {
+        return CowOnDay.of(history, breed.orElse(""), day);
+    }
+
+    /** The identifier by which the animal is shown. */
+    public AnimalIdentifier shownIdentifier() {
+        return identifiers.isEmpty() ? new AnimalIdentifier("id", id) : identifiers.get(0);
+    }
+}

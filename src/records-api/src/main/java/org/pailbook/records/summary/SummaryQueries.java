@@ -1,0 +1,163 @@
+package org.pailbook.records.summary;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import org.pailbook.lactation.correctedmilk.CorrectedMilkFormulas;
+import org.pailbook.lactation.figure.Figure;
+import org.pailbook.lactation.figure.Interval;
+import org.pailbook.lactation.finding.Finding;
+import org.pailbook.lactation.projection.Coverage;
+import org.pailbook.lactation.projection.Projection305;
+import org.pailbook.lactation.summary.CowOnDay;
+import org.pailbook.lactation.summary.CowState;
+import org.pailbook.lactation.summary.HerdOnDay;
+import org.pailbook.lactation.testday.AssembledLactation;
+import org.pailbook.lactation.testday.Lactation;
+import org.pailbook.lactation.testday.TestDay;
+import org.pailbook.lactation.udderhealth.SomaticCellScore;
+import org.pailbook.records.store.AnimalRow;
+import org.pailbook.records.store.CowRecord;
+import org.pailbook.records.store.CowRecords;
+import org.pailbook.records.store.HerdRow;
+import org.pailbook.records.wire.AsOf;
+import org.pailbook.records.wire.FigureView;
+import org.pailbook.records.wire.FigureView.WarningView;
+
+/** Computes summaries from what is recorded. */
+@ApplicationScoped
+class SummaryQueries {
+    private final CowRecords records;
+
+    @Inject
+    SummaryQueries(CowRecords records) {
+        this.records = records;
+    }
+
+    CowSummaryView ofCow(HerdRow herd, AnimalRow animal, AsOf asOf) {
+        CowRecord record = records.ofAnimal(animal, asOf.day());
+        CowOnDay cow = record.onDay(asOf.day());
+        Optional<AssembledLactation> latest = cow.lactations().latest();
+        Optional<Lactation> lactation = latest.map(AssembledLactation::lactation);
+        List<CowSummaryView.EarlierLactationView> earlier = cow.lactations().lactations().stream()
+                .limit(Math.max(0, cow.lactations().lactations().size() - 1L))
+                .map(before -> new CowSummaryView.EarlierLactationView(
+                        before.lactation().parity(),
+                        before.lactation().calvingDate().toString(),
+                        FigureView.of(cow.accumulated(before).milk(), false)))
+                .toList();
+        Stream<Finding> findings = Stream.concat(
+                cow.lactations().findings().stream(),
+                latest.map(AssembledLactation::findings).orElse(List.of()).stream());
+        return new CowSummaryView(
+                herd.code,
+                record.shownIdentifier(),
+                record.name().orElse(null),
+                record.breed().orElse(null),
+                asOf.day().toString(),
+                asOf.computedAt().toString(),
+                latest.isPresent() ? "ok" : "notEnoughData",
+                cow.state().wireName(),
+                lactation.map(Lactation::parity).orElse(null),
+                lactation.map(Lactation::calvingDate).map(Object::toString).orElse(null),
+                cow.daysInMilk().isPresent() ? cow.daysInMilk().getAsInt() : null,
+                cow.lastTestDay()
+                        .map(test -> lastTest(test, lactation.orElseThrow(), asOf.day()))
+                        .orElse(null),
+                latest.map(of -> FigureView.of(cow.accumulated(of).milk(), false))
+                        .orElse(null),
+                latest.map(of -> FigureView.of(cow.projection(of).milk305(), false))
+                        .orElse(null),
+                earlier,
+                findings.map(WarningView::of).toList());
+    }
+
+    HerdSummaryView ofHerd(HerdRow herd, AsOf asOf) {
+        List<CowRecord> all = records.ofHerd(herd.id, asOf.day());
+        List<CowOnDay> cows =
+                all.stream().map(record -> record.onDay(asOf.day())).toList();
+        HerdOnDay day = HerdOnDay.of(cows, asOf.day());
+        List<HerdSummaryView.CowLineView> lines = new ArrayList<>();
+        for (int i = 0; i < cows.size(); i++) {
+            if (cows.get(i).state() == CowState.IN_MILK) {
+                lines.add(line(all.get(i), cows.get(i)));
+            }
+        }
+        lines.sort(
+                Comparator.comparingInt(HerdSummaryView.CowLineView::daysInMilk).reversed());
+        return new HerdSummaryView(
+                herd.code,
+                herd.name,
+                asOf.day().toString(),
+                asOf.computedAt().toString(),
+                day.lastTestDate().isPresent() ? "ok" : "notEnoughData",
+                new HerdSummaryView.CountsView(
+                        cows.size(),
+                        day.count(CowState.IN_MILK),
+                        day.count(CowState.DRY),
+                        day.count(CowState.NOT_CALVED),
+                        day.count(CowState.LEFT)),
+                FigureView.of(day.meanDaysInMilk(), true),
+                day.lastTestDate().map(LocalDate::toString).orElse(null),
+                FigureView.of(day.milkOfLastTestDate(), true),
+                FigureView.of(day.meanMilkOfLastTestDate(), true),
+                FigureView.of(day.fatPctOfLastTestDate(), true),
+                FigureView.of(day.proteinPctOfLastTestDate(), true),
+                FigureView.of(day.sccOfLastTestDate(), true),
+                FigureView.of(day.meanSomaticCellScore(), true),
+                FigureView.of(day.meanProjection305(), true),
+                lines);
+    }
+
+    private static HerdSummaryView.CowLineView line(CowRecord record, CowOnDay cow) {
+        AssembledLactation latest = cow.lactations().latest().orElseThrow();
+        Projection305 projection = cow.projection(latest);
+        Figure projected = projection.milk305();
+        Figure accumulated = cow.accumulated(latest).milk();
+        Optional<TestDay> last = cow.lastTestDay();
+        return new HerdSummaryView.CowLineView(
+                record.shownIdentifier(),
+                record.name().orElse(null),
+                latest.lactation().parity(),
+                cow.daysInMilk().orElseThrow(),
+                last.map(test -> test.date().toString()).orElse(null),
+                last.map(test -> boxed(test.milkKg())).orElse(null),
+                boxed(accumulated.value()),
+                projected.orThrow(),
+                ends(projected, Coverage.EIGHTY_PERCENT),
+                ends(projected, Coverage.NINETY_FIVE_PERCENT),
+                projection.tests(),
+                Stream.of(latest.findings(), projected.findings(), accumulated.findings())
+                        .flatMap(List::stream)
+                        .map(finding -> finding.code().code())
+                        .distinct()
+                        .toList());
+    }
+
+    private static CowSummaryView.LastTestView lastTest(TestDay test, Lactation lactation, LocalDate asOf) {
+        return new CowSummaryView.LastTestView(
+                test.date().toString(),
+                lactation.daysInMilk(test.date()),
+                boxed(test.milkKg()),
+                boxed(test.fatPct()),
+                boxed(test.proteinPct()),
+                boxed(test.sccThousandPerMl()),
+                FigureView.of(CorrectedMilkFormulas.RECOMMENDED.ofTestDay(test, asOf), false),
+                FigureView.of(SomaticCellScore.SCS.ofTestDay(test, asOf), false));
+    }
+
+    private static FigureView.Ends ends(Figure figure, Coverage coverage) {
+        Interval interval = figure.interval(coverage.share()).orElseThrow();
+        return new FigureView.Ends(interval.low(), interval.high());
+    }
+
+    private static Double boxed(OptionalDouble value) {
+        return value.isPresent() ? value.getAsDouble() : null;
+    }
+}

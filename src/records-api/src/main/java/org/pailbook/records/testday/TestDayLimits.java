@@ -1,0 +1,85 @@
+package org.pailbook.records.testday;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.pailbook.lactation.finding.Finding;
+import org.pailbook.lactation.finding.FindingCode;
+import org.pailbook.lactation.testday.BreedGroup;
+import org.pailbook.lactation.testday.ValueLimit;
+import org.pailbook.lactation.testday.ValueLimits;
+import org.pailbook.records.intake.Posted;
+import org.pailbook.records.store.TestDayRow;
+import org.pailbook.records.wire.FindingView;
+
+/** Holds a posted test day against the library's table of limits: impossible values are refused, odd ones taken with a warning. */
+final class TestDayLimits {
+    private TestDayLimits() {}
+
+    static void check(Posted<TestDayRow> posted) {
+        boolean refused = false;
+        for (Map.Entry<String, Double> measured : valuesOf(posted.record()).entrySet()) {
+            String field = measured.getKey();
+            double value = measured.getValue();
+            ValueLimit broken = ValueLimits.PUBLISHED.impossible(field, value).orElse(null);
+            if (broken != null) {
+                refused = true;
+                boolean low = value < broken.least().orElse(Double.NEGATIVE_INFINITY);
+                posted.add(FindingView.error(
+                                low ? "negative-value" : tooHighCode(field),
+                                posted.pointer(field),
+                                low ? "must not be negative" : tooHigh(field))
+                        .seen(text(value))
+                        .expecting(broken.words()));
+            }
+        }
+        if (!refused) {
+            ValueLimits.PUBLISHED
+                    .check(posted.record().toLibrary(), BreedGroup.UNKNOWN)
+                    .forEach(finding -> posted.add(warning(posted, finding)));
+        }
+    }
+
+    private static FindingView warning(Posted<TestDayRow> posted, Finding finding) {
+        boolean unused = finding.code() == FindingCode.OUT_OF_RANGE;
+        return FindingView.warning(
+                        finding.code().code(),
+                        posted.pointer(finding.field().orElse("")),
+                        unused
+                                ? "is kept and shown, and takes no part in figures"
+                                : "is kept and used; please check it")
+                .seen(finding.seen().orElse(""))
+                .expecting(finding.expected().orElse(null));
+    }
+
+    private static Map<String, Double> valuesOf(TestDayRow row) {
+        Map<String, Double> values = new LinkedHashMap<>();
+        values.put("milkKg", row.milkKg);
+        values.put("fatPct", row.fatPct);
+        values.put("proteinPct", row.proteinPct);
+        values.put("lactosePct", row.lactosePct);
+        values.put("sccThousandPerMl", row.sccThousandPerMl);
+        values.values().removeIf(value -> value == null);
+        return values;
+    }
+
+    private static String tooHighCode(String field) {
+        return switch (field) {
+            case "milkKg" -> "milk-unit-suspect";
+            case "sccThousandPerMl" -> "scc-unit-suspect";
+            default -> "percent-unit-suspect";
+        };
+    }
+
+    private static String tooHigh(String field) {
+        return switch (field) {
+            case "milkKg" -> "is too high for kg in 24 hours; was it pounds, or the milk of several days?";
+            case "sccThousandPerMl" ->
+                "is too high for thousand cells per mL; was it cells per mL? It is never divided here";
+            default -> "is too high for percent by mass; was it g per litre?";
+        };
+    }
+
+    private static String text(double value) {
+        return value == Math.rint(value) ? Long.toString((long) value) : Double.toString(value);
+    }
+}

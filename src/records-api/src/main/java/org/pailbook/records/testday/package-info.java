@@ -1,0 +1,2 @@
+/** Test days: posted one by one or many at once, listed, fetched. */
+package org.pailbook.records.testday;

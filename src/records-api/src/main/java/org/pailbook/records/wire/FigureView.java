@@ -1,0 +1,169 @@
+package org.pailbook.records.wire;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import java.util.List;
+import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.pailbook.lactation.figure.Explanation;
+import org.pailbook.lactation.figure.Figure;
+import org.pailbook.lactation.figure.Interval;
+import org.pailbook.lactation.figure.UsedInput;
+import org.pailbook.lactation.finding.Finding;
+import org.pailbook.lactation.method.PublishedMethod;
+
+/**
+ * A computed figure as it goes out: never without method, inputs and warnings.
+ *
+ * @param status ok, or notEnoughData when there is no value
+ * @param value in {@code unit}, not rounded
+ * @param interval80 prediction interval that should hold in 80 of 100 cases
+ * @param intervalNote why there is no interval
+ */
+@Schema(name = "Figure", description = "A computed value with unit, interval, method, inputs and warnings")
+@JsonInclude(JsonInclude.Include.NON_NULL)
+public record FigureView(
+        @Schema(
+                enumeration = {"ok", "notEnoughData"},
+                required = true)
+        String status,
+
+        Double value,
+        @Schema(examples = "kg", required = true) String unit,
+        Ends interval80,
+        Ends interval95,
+        String intervalNote,
+        @Schema(required = true) MethodView method,
+        @Schema(description = "Days the inputs are from") InputsView inputs,
+        List<WarningView> warnings,
+
+        @Schema(description = "Parts that add up to the value; only with explain=true")
+        List<PartView> explanation) {
+
+    private static final double NARROW = 0.80;
+    private static final double WIDE = 0.95;
+
+    /** Both ends of an interval, unit of the figure. */
+    @Schema(name = "Interval")
+    public record Ends(double low, double high) {
+        static Ends of(Interval interval) {
+            return new Ends(interval.low(), interval.high());
+        }
+    }
+
+    /** Which published method, which version of ours, and where it is described. */
+    @Schema(name = "Method")
+    public record MethodView(
+            @Schema(examples = "test-interval") String name,
+            @Schema(examples = "1") String version,
+
+            @Schema(examples = "Sargent, Lytton and Wall (1968)")
+            String source,
+
+            @Schema(description = "read, transcribed, from-memory, ours or common-practice")
+            String sourceKnown) {
+        public static MethodView of(PublishedMethod method) {
+            return new MethodView(
+                    method.id(),
+                    Integer.toString(method.version()),
+                    method.citation().text(),
+                    method.citation()
+                            .howKnown()
+                            .name()
+                            .toLowerCase(java.util.Locale.ROOT)
+                            .replace('_', '-'));
+        }
+    }
+
+    /** How many inputs were used, the days they are from, and which were left out and why. */
+    @Schema(name = "Inputs")
+    @JsonInclude(JsonInclude.Include.NON_NULL)
+    public record InputsView(int testDays, String firstTest, String lastTest, List<LeftOut> excluded) {
+        public static InputsView of(List<UsedInput> inputs) {
+            List<String> used = inputs.stream()
+                    .filter(input -> input.isUsed() && input.kind().equals("test-day"))
+                    .map(input -> input.date().toString())
+                    .sorted()
+                    .toList();
+            List<LeftOut> out = inputs.stream()
+                    .filter(input -> !input.isUsed())
+                    .map(input -> new LeftOut(
+                            input.kind(),
+                            input.date().toString(),
+                            input.whyLeftOut().orElse("")))
+                    .toList();
+            return new InputsView(
+                    used.size(),
+                    used.isEmpty() ? null : used.get(0),
+                    used.isEmpty() ? null : used.get(used.size() - 1),
+                    out.isEmpty() ? null : out);
+        }
+    }
+
+    /** An input that took no part. */
+    @Schema(name = "LeftOutInput")
+    public record LeftOut(String kind, String date, String why) {}
+
+    /** A finding of the computation. */
+    @Schema(name = "Warning")
+    @JsonInclude(JsonInclude.Include.NON_NULL)
+    public record WarningView(
+            String code,
+
+            @Schema(enumeration = {"blocks", "weakens", "notes"})
+            String effect,
+
+            String message,
+            String date,
+            String field,
+            String seen,
+            String expected) {
+        public static WarningView of(Finding finding) {
+            return new WarningView(
+                    finding.code().code(),
+                    finding.severity().name().toLowerCase(java.util.Locale.ROOT),
+                    finding.code().meaning(),
+                    finding.date().map(Object::toString).orElse(null),
+                    finding.field().orElse(null),
+                    finding.seen().orElse(null),
+                    finding.expected().orElse(null));
+        }
+    }
+
+    /** One addend of a figure. */
+    @Schema(name = "ExplanationPart")
+    public record PartView(String what, double amount) {}
+
+    /** The same figure made from another figure, with that one's inputs: a conversion has none of its own. */
+    public FigureView from(Figure other) {
+        return new FigureView(
+                status,
+                value,
+                unit,
+                interval80,
+                interval95,
+                intervalNote,
+                method,
+                InputsView.of(other.inputs()),
+                warnings,
+                explanation);
+    }
+
+    /** @param explain whether to send the parts the figure was added up from */
+    public static FigureView of(Figure figure, boolean explain) {
+        Explanation parts = figure.explanation();
+        return new FigureView(
+                figure.value().isPresent() ? "ok" : "notEnoughData",
+                figure.value().isPresent() ? (Double) figure.value().getAsDouble() : null,
+                figure.unit(),
+                figure.interval(NARROW).map(Ends::of).orElse(null),
+                figure.interval(WIDE).map(Ends::of).orElse(null),
+                figure.intervalNote().orElse(null),
+                MethodView.of(figure.method()),
+                InputsView.of(figure.inputs()),
+                figure.findings().stream().map(WarningView::of).toList(),
+                explain && !parts.parts().isEmpty()
+                        ? parts.parts().stream()
+                                .map(part -> new PartView(part.what(), part.amount()))
+                                .toList()
+                        : null);
+    }
+}

@@ -1,0 +1,69 @@
+package org.pailbook.records;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
+import java.sql.Connection;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.time.LocalDate;
+import javax.sql.DataSource;
+import org.junit.jupiter.api.Test;
+
+/** Ten thousand test days in one request: ten chunks of a thousand. */
+@QuarkusTest
+class BigBatchContractTest {
+    private static final int COWS = 200;
+    private static final int TESTS = 50;
+
+    @Inject
+    DataSource database;
+
+    @Test
+    void tenThousandTestDaysAreTakenAtOnceAndAResendWritesNothing() throws SQLException {
+        TestHerd herd = TestHerd.make();
+        StringBuilder animals = new StringBuilder();
+        StringBuilder calvings = new StringBuilder();
+        StringBuilder days = new StringBuilder();
+        for (int cow = 0; cow < COWS; cow++) {
+            String animal = TestHerd.animal("C" + cow);
+            animals.append("{\"identifiers\":[").append(animal).append("]}\n");
+            calvings.append("{\"animal\":").append(animal).append(",\"date\":\"2024-01-01\",\"parity\":2}\n");
+            for (int test = 0; test < TESTS; test++) {
+                LocalDate date = LocalDate.of(2024, 1, 10).plusDays(test * 6L);
+                days.append(TestHerd.testDayJson("C" + cow, date.toString(), 20 + (cow + test) % 30 / 2.0))
+                        .append('\n');
+            }
+        }
+        assertThat(herd.bulk("animals", TestHerd.NDJSON, animals.toString()).countAt("/created"))
+                .isEqualTo(COWS);
+        assertThat(herd.bulk("calvings", TestHerd.NDJSON, calvings.toString()).countAt("/created"))
+                .isEqualTo(COWS);
+
+        Answer first = herd.bulk("test-days", TestHerd.NDJSON, days.toString()).expecting(200);
+        assertThat(first.countAt("/received")).isEqualTo(COWS * TESTS);
+        assertThat(first.countAt("/created")).isEqualTo(COWS * TESTS);
+        assertThat(first.countAt("/rowsReported")).isZero();
+
+        StoredRows before = StoredRows.in(database);
+        Answer second = herd.bulk("test-days", TestHerd.NDJSON, days.toString()).expecting(200);
+        assertThat(second.countAt("/unchanged")).isEqualTo(COWS * TESTS);
+        assertThat(second.countAt("/updated") + second.countAt("/created")).isZero();
+        assertThat(StoredRows.in(database)).isEqualTo(before);
+        assertThat(highestVersion(herd.code())).isEqualTo(1);
+    }
+
+    private int highestVersion(String herdCode) throws SQLException {
+        try (Connection connection = database.getConnection();
+                Statement statement = connection.createStatement();
+                ResultSet result = statement.executeQuery(
+                        "select max(t.version), count(*) from test_day t join herd h on h.id = t.herd_id where h.code = '"
+                                + herdCode + "'")) {
+            result.next();
+            assertThat(result.getInt(2)).isEqualTo(COWS * TESTS);
+            return result.getInt(1);
+        }
+    }
+}
