@@ -248,7 +248,7 @@ class ErrorsContractTest {
         assertThat(answer.textAt("/instance")).isEqualTo("/v1/herds/" + names.get("herd") + "/test-days/bulk");
         assertThat(answer.textAt("/requestId")).isNotBlank();
         assertThat(answer.countAt("/refused")).isEqualTo(1);
-        assertThat(answer.at("/rows").findValuesAsText("code")).contains("milk-out-of-range");
+        assertThat(answer.at("/rows").findValuesAsText("code")).contains("negative-value");
         assertThat(answer.text()).contains("/1/milkKg").doesNotContainPattern(INSIDE);
         assertThat(StoredRows.in(database)).isEqualTo(before);
     }

@@ -9,7 +9,8 @@ import org.pailbook.lactation.method.HowKnown;
  * {@code M (0.0929 f + 0.0547 p + 0.0395 l) / (0.0929 x 4 + 0.0547 x 3.3 + 0.0395 x 4.8)}, M in kg, f, p, l in percent.
  *
  * <p>Exactly 1 at 4 % fat, 3.3 % protein, 4.8 % lactose. Lactose that was not measured is taken as 4.8 % and the figure says so.
- * {@link IdfMilk2015} is the earlier edition.
+ * {@link IdfMilk2015} is the earlier edition. 0.0547 is the coefficient
+ * of crude protein in NRC 2001 (from memory); which protein the standard means was not read.
  *
  * @see "IDF (2022). Bulletin 520/2022, equation 10, as documented in the FAO open livestock life-cycle library (read there)"
  */

@@ -16,10 +16,16 @@ import org.pailbook.lactation.internal.LinearLeastSquares;
  * not linear in their parameters. They are empty when there are as many parameters as points.
  */
 public final class CurveEstimate {
+    /** Fewer degrees of freedom than this are none: an unsmoothed spline leaves only rounding. */
+    private static final double LEAST_DEGREES = 1e-9;
+
     private final CurveModel model;
     private final Optional<LactationCurve> curve;
     private final Optional<Finding> refusal;
     private final double[] residualsKg;
+    /** What was minimised: the residuals in kg, or those of logarithms. */
+    private final double[] minimised;
+
     private final double[] leverages;
     private final double rssKg2;
     private final double parameterCount;
@@ -32,6 +38,7 @@ public final class CurveEstimate {
         this.curve = Optional.empty();
         this.refusal = Optional.of(refusal);
         this.residualsKg = new double[0];
+        this.minimised = new double[0];
         this.leverages = new double[0];
         this.rssKg2 = Double.NaN;
         this.parameterCount = model.parameterCount();
@@ -43,22 +50,23 @@ public final class CurveEstimate {
             CurveModel model,
             LactationCurve curve,
             double[] residualsKg,
+            double[] minimised,
             double parameterCount,
+            double[][] covariances,
             LinearLeastSquares design) {
         this.model = Objects.requireNonNull(model, "model");
         this.curve = Optional.of(curve);
         this.refusal = Optional.empty();
         this.residualsKg = residualsKg;
+        this.minimised = minimised;
         this.parameterCount = parameterCount;
         this.conditionNumber = design.conditionNumber();
+        this.rssKg2 = sumOfSquares(residualsKg);
+        this.covariances = covariances;
         this.leverages = new double[residualsKg.length];
-        double sum = 0;
-        for (int i = 0; i < residualsKg.length; i++) {
-            sum += residualsKg[i] * residualsKg[i];
+        for (int i = 0; i < leverages.length; i++) {
             leverages[i] = design.leverage(i);
         }
-        this.rssKg2 = sum;
-        this.covariances = covariances(model.parameterCount(), design);
     }
 
     /** No solution, with the reason. */
@@ -68,11 +76,16 @@ public final class CurveEstimate {
 
     /** Fewer points than parameters. */
     static CurveEstimate tooFew(CurveModel model, int tests) {
+        return tooFew(model, tests, model.parameterCount());
+    }
+
+    /** Fewer points than asked for. */
+    static CurveEstimate tooFew(CurveModel model, int tests, int least) {
         return refused(
                 model,
                 Finding.of(FindingCode.TOO_FEW_TESTS)
-                        .withSeen(tests + " tests")
-                        .withExpected(model.parameterCount() + " tests or more"));
+                        .withSeen(tests == 1 ? "1 test" : tests + " tests")
+                        .withExpected(least + " tests or more"));
     }
 
     /** The points do not determine the curve. */
@@ -91,33 +104,96 @@ public final class CurveEstimate {
                 design[k * tests + i] = row[k];
             }
         }
-        // solved for its covariances and leverages only; the coefficients it finds are of no interest
-        LinearLeastSquares spread = LinearLeastSquares.solve(design, parameters, milkKg);
-        return spread.isSingular()
-                ? notEstimable(model, "singular normal equations")
-                : ofSolution(model, curve, daysInMilk, milkKg, spread);
+        return ofDesign(model, curve, design, residuals(curve, daysInMilk, milkKg));
     }
 
-    /** The curve, with the solution of the linear problem at it. */
+    /** @param design derivatives at the tests, column after column */
+    static CurveEstimate ofDesign(CurveModel model, LactationCurve curve, double[] design, double[] residuals) {
+        // solved for its covariances and leverages only: at a minimum the residuals have nothing left to explain
+        LinearLeastSquares spread = LinearLeastSquares.solve(design, model.parameterCount(), residuals);
+        return spread.isSingular()
+                ? notEstimable(model, "singular normal equations")
+                : ofSolution(model, curve, residuals, spread);
+    }
+
+    /** The curve that solves a linear problem. */
     static CurveEstimate ofSolution(
             CurveModel model, LactationCurve curve, double[] daysInMilk, double[] milkKg, LinearLeastSquares solution) {
+        return ofSolution(model, curve, residuals(curve, daysInMilk, milkKg), solution);
+    }
+
+    private static CurveEstimate ofSolution(
+            CurveModel model, LactationCurve curve, double[] residuals, LinearLeastSquares solution) {
+        int parameters = model.parameterCount();
+        double[][] covariances =
+                covariances(parameters, sumOfSquares(residuals), residuals.length - parameters, solution);
+        return new CurveEstimate(model, curve, residuals, residuals, parameters, covariances, solution);
+    }
+
+    /**
+     * A curve for which something else than kg was minimised.
+     *
+     * @param minimised the residuals of that
+     * @param scales derivative of each parameter by the one that was solved for
+     */
+    static CurveEstimate ofTransformed(
+            CurveModel model,
+            LactationCurve curve,
+            double[] daysInMilk,
+            double[] milkKg,
+            LinearLeastSquares solution,
+            double[] minimised,
+            double[] scales) {
+        int parameters = model.parameterCount();
+        double[][] covariances =
+                covariances(parameters, sumOfSquares(minimised), minimised.length - parameters, solution);
+        for (int k = 0; k < covariances.length; k++) {
+            for (int m = 0; m < covariances.length; m++) {
+                covariances[k][m] *= scales[k] * scales[m];
+            }
+        }
+        double[] residuals = residuals(curve, daysInMilk, milkKg);
+        return new CurveEstimate(model, curve, residuals, minimised, parameters, covariances, solution);
+    }
+
+    /** A curve held back by smoothing: its parameters count by the sum of the leverages. */
+    static CurveEstimate ofSmoothing(
+            CurveModel model, LactationCurve curve, double[] daysInMilk, double[] milkKg, LinearLeastSquares solution) {
+        double[] residuals = residuals(curve, daysInMilk, milkKg);
+        double effective = 0;
+        for (int i = 0; i < residuals.length; i++) {
+            effective += solution.leverage(i);
+        }
+        double[][] covariances =
+                covariances(curve.parameters().size(), sumOfSquares(residuals), residuals.length - effective, solution);
+        return new CurveEstimate(model, curve, residuals, residuals, effective, covariances, solution);
+    }
+
+    private static double[] residuals(LactationCurve curve, double[] daysInMilk, double[] milkKg) {
         double[] residuals = new double[milkKg.length];
         for (int i = 0; i < residuals.length; i++) {
             residuals[i] = milkKg[i] - curve.milkKgPerDay(daysInMilk[i]);
         }
-        return new CurveEstimate(model, curve, residuals, model.parameterCount(), solution);
+        return residuals;
     }
 
-    private double[][] covariances(int size, LinearLeastSquares design) {
-        OptionalDouble spread = residualSdKg();
-        if (spread.isEmpty()) {
+    private static double sumOfSquares(double[] values) {
+        double sum = 0;
+        for (double value : values) {
+            sum += value * value;
+        }
+        return sum;
+    }
+
+    private static double[][] covariances(int size, double sumOfSquares, double degrees, LinearLeastSquares solution) {
+        if (!(degrees > LEAST_DEGREES)) {
             return new double[0][];
         }
-        double variance = spread.getAsDouble() * spread.getAsDouble();
+        double variance = sumOfSquares / degrees;
         double[][] result = new double[size][size];
         for (int k = 0; k < size; k++) {
             for (int m = 0; m < size; m++) {
-                result[k][m] = variance * design.inverseNormal(k, m);
+                result[k][m] = variance * solution.inverseNormal(k, m);
             }
         }
         return result;
@@ -168,11 +244,15 @@ public final class CurveEstimate {
         return ifFitted(rssKg2);
     }
 
-    /** Residual standard deviation {@code sqrt(rss / (tests - parameters))}, kg. */
+    /** Tests less parameters; for a smoothing spline less the effective number of parameters. 0 when there is no curve. */
+    public double degreesOfFreedom() {
+        return curve.isPresent() ? testCount() - parameterCount : 0;
+    }
+
+    /** Residual standard deviation {@code sqrt(rss / degrees of freedom)}, kg. */
     public OptionalDouble residualSdKg() {
-        double degrees = testCount() - parameterCount;
-        return curve.isPresent() && degrees > 0
-                ? OptionalDouble.of(Math.sqrt(rssKg2 / degrees))
+        return degreesOfFreedom() > LEAST_DEGREES
+                ? OptionalDouble.of(Math.sqrt(rssKg2 / degreesOfFreedom()))
                 : OptionalDouble.empty();
     }
 
@@ -223,15 +303,15 @@ public final class CurveEstimate {
      * @return a pure number; empty when fewer than two degrees of freedom are left
      */
     public OptionalDouble studentizedResidual(int index) {
-        double left = testCount() - parameterCount - 1;
+        double left = degreesOfFreedom() - 1;
         double free = 1 - leverages[index];
         if (!(left > 0) || !(free > 0)) {
             return OptionalDouble.empty();
         }
-        double squared = residualsKg[index] * residualsKg[index] / free;
-        double varianceWithout = (rssKg2 - squared) / left;
+        double squared = minimised[index] * minimised[index] / free;
+        double varianceWithout = (sumOfSquares(minimised) - squared) / left;
         return varianceWithout > 0
-                ? OptionalDouble.of(residualsKg[index] / Math.sqrt(free * varianceWithout))
+                ? OptionalDouble.of(minimised[index] / Math.sqrt(free * varianceWithout))
                 : OptionalDouble.empty();
     }
 

@@ -82,11 +82,7 @@ final class CurveRules {
             return CurveEstimate.refused(model, Finding.of(FindingCode.NO_TEST_DAYS));
         }
         if (tests.count() < model.leastTests()) {
-            return CurveEstimate.refused(
-                    model,
-                    Finding.of(FindingCode.TOO_FEW_TESTS)
-                            .withSeen(tests.count() + (tests.count() == 1 ? " test" : " tests"))
-                            .withExpected(model.leastTests() + " tests or more"));
+            return CurveEstimate.tooFew(model, tests.count(), model.leastTests());
         }
         return model.estimate(tests.daysInMilk(), tests.milkKg());
     }
@@ -152,7 +148,7 @@ final class CurveRules {
     }
 
     private void markFarTests() {
-        if (tests.count() - estimate.model().parameterCount() - 1 < LEAST_DEGREES_FOR_FAR_OFF) {
+        if (estimate.degreesOfFreedom() - 1 < LEAST_DEGREES_FOR_FAR_OFF) {
             return;
         }
         for (int i = 0; i < tests.count(); i++) {

@@ -8,7 +8,7 @@ import org.pailbook.lactation.internal.IncompleteGamma;
  * Wood's curve, {@code y(t) = a t^b exp(-c t)}: rises to a peak at {@code t = b / c} and falls off.
  *
  * <p>{@code y} in kg per day, {@code t} in days in milk, above 0. For {@code b <= 0} or {@code c <= 0} there is no peak. Fitted by
- * {@link WoodModel}.
+ * {@link WoodModel} on kg and by {@link WoodLogLinearModel} on logarithms; the two differ.
  *
  * @param a level, kg per day; above 0
  * @param b how steeply it rises, a pure number

@@ -9,9 +9,9 @@
  * <p>All yields are kg of milk per day; day 0 is the calving day. A total is the sum of daily values, never the integral. Curves may
  * be negative far outside the days they were fitted on; nothing here floors them, callers that sum do.
  *
- * <p><b>No curve of a cow's own few points is ever used to project.</b> It sums up the shape of what was measured. From few tests such
- * curves miss the 305-day yield by twice to three times as much as other methods: 1,042 kg against 373 to 590 kg over the first five
- * tests of 606 heifers (Pereira, Suzuki and Hagiya 2001, Asian-Australas. J. Anim. Sci. 14:1511-1515, abstract). Projections with
- * intervals are in the projection package.
+ * <p><b>No curve of a cow's own few points is ever used to project.</b> It sums up the shape of what was measured. Over the first five
+ * tests of 606 heifers Wood's curve on logarithms missed the 305-day yield by 1,042 kg on average, empirical Bayes by 373, best prediction by 590, the
+ * test interval method by 917 (Pereira, Suzuki and Hagiya 2001, Asian-Australas. J. Anim. Sci. 14:1511-1515, abstract). Projections with intervals
+ * are in the projection package.
  */
 package org.pailbook.lactation.curve;

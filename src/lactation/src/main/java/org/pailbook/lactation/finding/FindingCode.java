@@ -109,6 +109,7 @@ public enum FindingCode {
     INTERVAL_EXPECTED("interval-expected", Severity.WEAKENS, "The calving interval is expected, not yet observed."),
     YEAR_INCOMPLETE("year-incomplete", Severity.BLOCKS, "The records do not reach back over the 365 days needed."),
     INCOMPLETE_SUM("incomplete-sum", Severity.WEAKENS, "A part of the sum has no value and is left out."),
+    DATES_OUT_OF_ORDER("dates-out-of-order", Severity.BLOCKS, "Two dates on record cannot both be right."),
     NO_FACTOR("no-factor", Severity.BLOCKS, "No factor for this class was learned or given; none is made up."),
 
     // Curves
@@ -142,6 +143,10 @@ public enum FindingCode {
             "reference-of-other-breed",
             Severity.WEAKENS,
             "No standard for her breed; one pooled over breeds stood in."),
+    OWN_EARLIER_LACTATIONS(
+            "own-earlier-lactations",
+            Severity.NOTES,
+            "Her own earlier lactations are part of what is expected of her."),
     IF_MILKED_TO_305("if-milked-to-305", Severity.NOTES, "The 305-day figure holds if she is milked to day 305."),
     LACTATION_ENDED(
             "lactation-ended", Severity.NOTES, "The lactation has ended; her actual yield is the final figure.");

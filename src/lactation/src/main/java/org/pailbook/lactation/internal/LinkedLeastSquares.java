@@ -19,9 +19,9 @@ public final class LinkedLeastSquares {
 
     /**
      * Squared change of the fitted values relative to the squared data at which a Newton step is the last one. Newton's error is squared
-     * by each step, so what is left after a step of 1e-10 lies at the level of rounding.
+     * by each step, so what is left after a step of 1e-8 lies at the level of rounding.
      */
-    private static final double LAST_MOVE_SQUARED = 1e-20;
+    private static final double LAST_MOVE_SQUARED = 1e-16;
 
     /** Below this, rounding decides which of two sums of squares is smaller; Newton's step is then the better judge. */
     private static final double ROUNDING_MOVE_SQUARED = 1e-14;
@@ -105,26 +105,38 @@ public final class LinkedLeastSquares {
 
     /** @return squared move by a Newton step, infinity after a damped one (never the last), -1 if no step goes downhill */
     private double takeStep(double[] theta) {
-        boolean newton = current.solveNewton(step);
-        for (double damping = FIRST_DAMPING; damping < MOST_DAMPING; damping *= 10) {
+        if (current.solveNewton(step)) {
             double moveSquared = current.decrement(step) / sumOfSquaredY;
-            evaluate(theta[0] + step[0], theta[1] + step[1], theta[2] + step[2], trial);
-            boolean settled = newton && moveSquared <= ROUNDING_MOVE_SQUARED && Double.isFinite(trial.rss);
+            tryStep(theta);
+            boolean settled = moveSquared <= ROUNDING_MOVE_SQUARED && Double.isFinite(trial.rss);
             if (settled || trial.rss < current.rss) {
-                theta[0] += step[0];
-                theta[1] += step[1];
-                theta[2] += step[2];
-                Equations before = current;
-                current = trial;
-                trial = before;
-                return newton ? moveSquared : Double.POSITIVE_INFINITY;
+                accept(theta);
+                return moveSquared;
             }
-            newton = false;
-            if (!current.solveDamped(damping, step)) {
-                return -1;
+        }
+        for (double damping = FIRST_DAMPING;
+                damping < MOST_DAMPING && current.solveDamped(damping, step);
+                damping *= 10) {
+            tryStep(theta);
+            if (trial.rss < current.rss) {
+                accept(theta);
+                return Double.POSITIVE_INFINITY;
             }
         }
         return -1;
+    }
+
+    private void tryStep(double[] theta) {
+        evaluate(theta[0] + step[0], theta[1] + step[1], theta[2] + step[2], trial);
+    }
+
+    private void accept(double[] theta) {
+        theta[0] += step[0];
+        theta[1] += step[1];
+        theta[2] += step[2];
+        Equations before = current;
+        current = trial;
+        trial = before;
     }
 
     private void evaluate(double theta0, double theta1, double theta2, Equations equations) {

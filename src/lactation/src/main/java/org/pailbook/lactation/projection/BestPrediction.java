@@ -1,13 +1,15 @@
 package org.pailbook.lactation.projection;
 
 import java.time.LocalDate;
-import java.util.Arrays;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import org.pailbook.lactation.method.Citation;
 import org.pailbook.lactation.method.HowKnown;
 import org.pailbook.lactation.method.PublishedMethod;
 import org.pailbook.lactation.reference.LactationStandard;
+import org.pailbook.lactation.reference.LactationTrait;
+import org.pailbook.lactation.reference.TraitStandards;
 import org.pailbook.lactation.testday.Lactation;
 import org.pailbook.lactation.testday.TestDay;
 import org.pailbook.lactation.testday.UsableTests;
@@ -56,10 +58,6 @@ public final class BestPrediction implements PublishedMethod {
         return CITATION;
     }
 
-    IntervalCalibration calibration() {
-        return calibration;
-    }
-
     /** Projects a lactation whose tests all stand for whole days; see the longer form. */
     public Projection305 project(Lactation lactation, LactationStandard standard, LocalDate asOf) {
         return project(lactation, standard, asOf, test -> 0);
@@ -79,24 +77,37 @@ public final class BestPrediction implements PublishedMethod {
             LactationStandard standard,
             LocalDate asOf,
             ToDoubleFunction<TestDay> extraVarianceShare) {
+        return project(lactation, TraitStandards.single(LactationTrait.MILK, standard), asOf, extraVarianceShare);
+    }
+
+    /** Projects milk, fat, protein and cell score together, all tests standing for whole days; see the longest form. */
+    public Projection305 project(Lactation lactation, TraitStandards standards, LocalDate asOf) {
+        return project(lactation, standards, asOf, test -> 0);
+    }
+
+    /**
+     * Projects several traits at once: a test without a sample still tells of fat and protein by its milk. Milk is projected from milk alone.
+     *
+     * @param standards milk alone, or milk, fat and protein, with the cell score or without
+     */
+    public Projection305 project(
+            Lactation lactation,
+            TraitStandards standards,
+            LocalDate asOf,
+            ToDoubleFunction<TestDay> extraVarianceShare) {
         UsableTests usable = UsableTests.of(lactation, asOf);
-        int n = 0;
-        int[] days = new int[usable.count()];
-        while (n < days.length && usable.daysInMilk(n) <= standard.lastDay()) {
-            days[n] = usable.daysInMilk(n);
-            n++;
-        }
-        double[] milkKg = new double[n];
-        double[] extra = new double[n];
-        for (int i = 0; i < n; i++) {
-            milkKg[i] = usable.milkKg(i);
-            extra[i] = extraVarianceShare.applyAsDouble(usable.tests().get(i));
-            if (!(extra[i] >= 0)) {
-                throw new IllegalArgumentException("extraVarianceShare (" + extra[i] + ") must be 0 or more");
-            }
-        }
-        int[] used = Arrays.copyOf(days, n);
-        TestDayWeights weights = new TestDayWeights(standard, used, milkKg, extra);
-        return new Projection305(this, lactation.asOf(asOf), standard, asOf, usable, used, weights);
+        Optional<TraitWeights> cells = standards
+                .cells()
+                .map(ofScore -> new TraitWeights(
+                        usable, TraitStandards.single(LactationTrait.CELLS, ofScore), (TestDay test) -> 0));
+        return new Projection305(
+                this,
+                calibration,
+                lactation.asOf(asOf),
+                standards,
+                asOf,
+                usable,
+                new TraitWeights(usable, standards, extraVarianceShare),
+                cells);
     }
 }

@@ -5,23 +5,22 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalInt;
 import org.pailbook.lactation.day.DaysInMilk;
-import org.pailbook.lactation.figure.Explanation;
 import org.pailbook.lactation.figure.Figure;
 import org.pailbook.lactation.figure.Interval;
-import org.pailbook.lactation.figure.UsedInput;
-import org.pailbook.lactation.finding.Finding;
-import org.pailbook.lactation.finding.FindingCode;
+import org.pailbook.lactation.method.PublishedMethod;
 import org.pailbook.lactation.projection.TestDayWeights.Predicted;
 import org.pailbook.lactation.reference.LactationStandard;
+import org.pailbook.lactation.reference.LactationTrait;
+import org.pailbook.lactation.reference.TraitStandards;
 import org.pailbook.lactation.testday.Lactation;
 import org.pailbook.lactation.testday.UsableTests;
 
 /**
  * What one lactation is expected to come to, as of a day: the 305-day total, its parts, single days, and how sure each is.
  *
- * <p>Made by {@link BestPrediction}. The number is there at once; figures, explanations and days are made when asked for. All kg. Immutable.
+ * <p>Made by {@link BestPrediction}. Milk is always there; fat, protein and the cell score where the standards had them. The numbers are there at
+ * once; figures, explanations and days are made when asked for. Milk, fat and protein in kg. Immutable.
  */
 public final class Projection305 {
     /** Under so many tests the figure says that it rests on few; a limit of ours. */
@@ -37,37 +36,56 @@ public final class Projection305 {
     public static final int USUAL_TEST_INTERVAL_DAYS = 28;
 
     private static final int TOTAL_DAYS = DaysInMilk.STANDARD_LACTATION_DAYS;
+    private static final int MILK = 0;
 
-    private final BestPrediction method;
     private final Lactation lactation;
-    private final LactationStandard standard;
+    private final TraitStandards standards;
     private final LocalDate asOf;
-    private final UsableTests usable;
-    private final int[] testDays;
-    private final TestDayWeights weights;
+    private final TraitWeights weights;
+    private final ProjectionFigures figures;
+    private final Optional<ProjectionFigures> cellFigures;
+    private final Optional<TraitWeights> cells;
     private final Predicted total;
 
     Projection305(
-            BestPrediction method,
+            PublishedMethod method,
+            IntervalCalibration calibration,
             Lactation lactation,
-            LactationStandard standard,
+            TraitStandards standards,
             LocalDate asOf,
             UsableTests usable,
-            int[] testDays,
-            TestDayWeights weights) {
-        this.method = method;
+            TraitWeights weights,
+            Optional<TraitWeights> cells) {
         this.lactation = lactation;
-        this.standard = standard;
+        this.standards = standards;
         this.asOf = asOf;
-        this.usable = usable;
-        this.testDays = testDays;
         this.weights = weights;
-        this.total = weights.total(TOTAL_DAYS);
+        this.figures = new ProjectionFigures(method, calibration, lactation, asOf, standards, usable, weights);
+        this.total = weights.of(MILK).total(MILK, TOTAL_DAYS);
+        this.cells = cells;
+        this.cellFigures = cells.map(ofCells -> new ProjectionFigures(
+                method, calibration, lactation, asOf, ofCells.of(0).standards(), usable, ofCells));
     }
 
     /** Milk of days 1 to 305 with 80 and 95 % intervals, if she is milked to day 305; kg. */
     public Figure milk305() {
-        return totalToDay(TOTAL_DAYS, total);
+        return figures.total(MILK, TOTAL_DAYS, total);
+    }
+
+    /** Fat of days 1 to 305, kg; empty if it was projected from a milk standard alone. */
+    public Optional<Figure> fat305() {
+        return toDay(LactationTrait.FAT, TOTAL_DAYS);
+    }
+
+    /** Protein of days 1 to 305, kg; empty if it was projected from a milk standard alone. */
+    public Optional<Figure> protein305() {
+        return toDay(LactationTrait.PROTEIN, TOTAL_DAYS);
+    }
+
+    /** Mean somatic cell score of days 1 to 305; empty if it was projected without a standard for it. Read it with your veterinarian. */
+    public Optional<Figure> cellScore305() {
+        return cellFigures.map(ofCells ->
+                ofCells.total(0, TOTAL_DAYS, cells.orElseThrow().of(0).total(0, TOTAL_DAYS)));
     }
 
     /**
@@ -76,27 +94,51 @@ public final class Projection305 {
      * @param toDay 1 to {@link LactationStandard#lastDay()}
      */
     public Figure milkToDay(int toDay) {
-        return totalToDay(requireDay(toDay), weights.total(toDay));
+        return toDay(LactationTrait.MILK, toDay).orElseThrow();
+    }
+
+    /**
+     * Milk, fat or protein of days 1 to {@code toDay} if she is milked to that day, kg.
+     *
+     * @return empty if the standards did not hold that trait
+     */
+    public Optional<Figure> toDay(LactationTrait trait, int toDay) {
+        if (toDay < 1 || toDay > standards.first().lastDay()) {
+            throw new IllegalArgumentException(
+                    "toDay (" + toDay + ") must be 1 to " + standards.first().lastDay());
+        }
+        int index = standards.traits().indexOf(trait);
+        return index < 0
+                ? Optional.empty()
+                : Optional.of(figures.total(index, toDay, weights.of(index).total(index, toDay)));
     }
 
     /** The 305-day milk as a bare number, kg. */
     public double milk305Kg() {
-        return total.kg();
+        return total.value();
     }
 
     /** Standard error of the 305-day milk, kg: the herd's unsure level and the calibration are in it. */
     public double standardErrorKg() {
-        return total.standardErrorKg() * method.calibration().factor(tests());
+        return figures.calibratedError(total);
     }
 
     /** The part of the standard error that all cows of the herd share, kg: in a sum over cows it adds up, the rest averages out. */
     public double sharedHerdErrorKg() {
-        return total.herdErrorSdKg();
+        return total.herdErrorSd();
     }
 
     /** Share of the variance of 305-day milk between cows of the group that the tests explain; 0 without a test. */
     public double reliabilityShare() {
         return total.reliability();
+    }
+
+    /** The same for another trait; empty if the standards did not hold it. */
+    public Optional<Double> reliabilityShare(LactationTrait trait) {
+        int index = standards.traits().indexOf(trait);
+        return index < 0
+                ? Optional.empty()
+                : Optional.of(weights.of(index).total(index, TOTAL_DAYS).reliability());
     }
 
     /**
@@ -110,19 +152,19 @@ public final class Projection305 {
 
     /** Tests that took part. */
     public int tests() {
-        return testDays.length;
+        return figures.tests();
     }
 
     /** Days in milk of the last test that took part, at most 305; 0 without a test. */
     public int producedThroughDay() {
-        return testDays.length == 0 ? 0 : Math.min(TOTAL_DAYS, testDays[testDays.length - 1]);
+        return Math.min(TOTAL_DAYS, figures.lastTestDay());
     }
 
     /** Milk from calving to the last test as the tests tell it, kg; with {@link #expectedRestKg()} it adds up to the 305-day milk. */
     public double producedKg() {
         return producedThroughDay() == 0
                 ? 0
-                : weights.total(producedThroughDay()).kg();
+                : weights.of(MILK).total(MILK, producedThroughDay()).value();
     }
 
     /** Milk expected from the day after the last test to day 305, kg. */
@@ -134,33 +176,33 @@ public final class Projection305 {
     public double[] dailyMilkKg() {
         double[] kg = new double[TOTAL_DAYS];
         for (int day = 1; day <= TOTAL_DAYS; day++) {
-            kg[day - 1] = weights.day(day).kg();
+            kg[day - 1] = weights.of(MILK).day(MILK, day).value();
         }
         return kg;
     }
 
-    /** Band of each day 1 to 305, index 0 is day 1. */
+    /** Band of each day's milk 1 to 305, index 0 is day 1, kg. */
     public List<Interval> dailyBand(Coverage coverage) {
         List<Interval> band = new ArrayList<>(TOTAL_DAYS);
         for (int day = 1; day <= TOTAL_DAYS; day++) {
-            band.add(dayInterval(weights.day(day), coverage));
+            band.add(figures.dayInterval(weights.of(MILK).day(MILK, day), coverage));
         }
         return band;
     }
 
-    /** What she is expected to give on that date; empty before day 1 and after the last day of the standard. */
+    /** What milk she is expected to give on that date; empty before day 1 and after the last day of the standard. */
     public Optional<DayExpectation> onDate(LocalDate date) {
         int day = lactation.daysInMilk(date);
-        if (day < 1 || day > standard.lastDay()) {
+        if (day < 1 || day > standards.first().lastDay()) {
             return Optional.empty();
         }
-        Predicted expected = weights.day(day);
+        Predicted expected = weights.of(MILK).day(MILK, day);
         return Optional.of(new DayExpectation(
                 date,
                 day,
-                expected.kg(),
-                dayInterval(expected, Coverage.EIGHTY_PERCENT),
-                dayInterval(expected, Coverage.NINETY_FIVE_PERCENT)));
+                expected.value(),
+                figures.dayInterval(expected, Coverage.EIGHTY_PERCENT),
+                figures.dayInterval(expected, Coverage.NINETY_FIVE_PERCENT)));
     }
 
     /**
@@ -173,128 +215,12 @@ public final class Projection305 {
             return Optional.empty();
         }
         int asOfDay = lactation.daysInMilk(asOf);
-        int day = testDays.length == 0
-                ? DaysInMilk.FIRST_DAY_AFTER_COLOSTRUM
-                : testDays[testDays.length - 1] + USUAL_TEST_INTERVAL_DAYS;
+        int day =
+                tests() == 0 ? DaysInMilk.FIRST_DAY_AFTER_COLOSTRUM : figures.lastTestDay() + USUAL_TEST_INTERVAL_DAYS;
         while (day <= asOfDay) {
             day += USUAL_TEST_INTERVAL_DAYS;
         }
         return onDate(DaysInMilk.dateOf(lactation.calvingDate(), day));
-    }
-
-    private Figure totalToDay(int toDay, Predicted predicted) {
-        Figure.Builder figure = Figure.of(method, "kg", asOf)
-                .value(predicted.kg())
-                .explanation(explanation(toDay, predicted))
-                .input(UsedInput.used("calving", lactation.calvingDate()))
-                .inputs(inputs())
-                .findings(findings(toDay));
-        for (Coverage coverage : Coverage.values()) {
-            figure.interval(totalInterval(toDay, predicted, coverage));
-        }
-        return figure.build();
-    }
-
-    private Interval totalInterval(int toDay, Predicted predicted, Coverage coverage) {
-        double half = half(predicted, coverage);
-        double low = predicted.kg() - half;
-        int through = Math.min(toDay, producedThroughDay());
-        if (through > 0) {
-            Predicted produced = weights.total(through);
-            double surelyProduced = produced.kg() - half(produced, coverage);
-            // the tests may expect less than nothing for the rest; the figure stays inside its interval all the same
-            low = Math.min(predicted.kg(), Math.max(low, surelyProduced));
-        }
-        return new Interval(coverage.share(), Math.max(low, Math.min(0, predicted.kg())), predicted.kg() + half);
-    }
-
-    private Interval dayInterval(Predicted predicted, Coverage coverage) {
-        double half = half(predicted, coverage);
-        // no cow gives less than nothing
-        double low = Math.max(predicted.kg() - half, Math.min(0, predicted.kg()));
-        return new Interval(coverage.share(), low, predicted.kg() + half);
-    }
-
-    private double half(Predicted predicted, Coverage coverage) {
-        return predicted.standardErrorKg() * method.calibration().factor(tests()) * coverage.normalMultiple();
-    }
-
-    private Explanation explanation(int toDay, Predicted predicted) {
-        List<Explanation.Part> parts = new ArrayList<>();
-        parts.add(new Explanation.Part(
-                "mean of her group, " + standard.group() + ", days 1 to " + toDay, predicted.meanKg()));
-        for (int i = 0; i < testDays.length; i++) {
-            double weight = predicted.weights()[i];
-            double deviation = weights.deviationKg(i);
-            parts.add(new Explanation.Part(
-                    String.format(
-                            Locale.ROOT,
-                            "test on %s, day %d: %.1f kg against %.1f kg expected; %+.2f kg x %.1f",
-                            usable.tests().get(i).date(),
-                            testDays[i],
-                            usable.milkKg(i),
-                            standard.meanKg(testDays[i]),
-                            deviation,
-                            weight),
-                    weight * deviation));
-        }
-        return new Explanation(parts);
-    }
-
-    private List<UsedInput> inputs() {
-        LocalDate lastDate = DaysInMilk.dateOf(lactation.calvingDate(), standard.lastDay());
-        return usable.inputs().stream()
-                .map(input -> input.isUsed() && input.date().isAfter(lastDate)
-                        ? UsedInput.leftOut(input.kind(), input.date(), "after the last day of the standard")
-                        : input)
-                .toList();
-    }
-
-    private List<Finding> findings(int toDay) {
-        List<Finding> findings = new ArrayList<>(usable.findings());
-        findings.addAll(standard.findings());
-        if (testDays.length == 0) {
-            findings.add(Finding.of(FindingCode.NO_TEST_YET).withSeen("0 test days"));
-        } else if (testDays.length < FEW_TESTS) {
-            findings.add(Finding.of(FindingCode.FEW_TEST_DAYS)
-                    .withSeen(testDays.length == 1 ? "1 test day" : testDays.length + " test days"));
-        }
-        if (testDays.length > 0 && testDays[0] > LATE_FIRST_TEST_DAYS_IN_MILK) {
-            findings.add(Finding.on(usable.tests().get(0).date(), FindingCode.FIRST_TEST_LATE)
-                    .withSeen("day " + testDays[0])
-                    .withExpected("by day " + LATE_FIRST_TEST_DAYS_IN_MILK));
-        }
-        longestGap()
-                .ifPresent(test ->
-                        findings.add(Finding.on(usable.tests().get(test).date(), FindingCode.LONG_INTERVAL)
-                                .withSeen((testDays[test] - testDays[test - 1]) + " days since the test before")
-                                .withExpected("at most " + LONGEST_GAP_DAYS + " days")));
-        int asOfDay = lactation.daysInMilk(asOf);
-        if (lactation.endDate().isPresent()) {
-            LocalDate end = lactation.endDate().get();
-            findings.add(Finding.on(end, FindingCode.LACTATION_ENDED).withSeen("day " + lactation.daysInMilk(end)));
-        } else if (toDay == TOTAL_DAYS && asOfDay < TOTAL_DAYS) {
-            findings.add(Finding.of(FindingCode.IF_MILKED_TO_305).withSeen("day " + asOfDay));
-        }
-        return findings;
-    }
-
-    private OptionalInt longestGap() {
-        int longest = -1;
-        for (int i = 1; i < testDays.length; i++) {
-            int gap = testDays[i] - testDays[i - 1];
-            if (gap > LONGEST_GAP_DAYS && (longest < 0 || gap > testDays[longest] - testDays[longest - 1])) {
-                longest = i;
-            }
-        }
-        return longest < 0 ? OptionalInt.empty() : OptionalInt.of(longest);
-    }
-
-    private int requireDay(int day) {
-        if (day < 1 || day > standard.lastDay()) {
-            throw new IllegalArgumentException("toDay (" + day + ") must be 1 to " + standard.lastDay());
-        }
-        return day;
     }
 
     @Override

@@ -23,6 +23,7 @@ public final class DailySpread {
     private final double dailyErrorShare;
     private final double earlyExtraDays;
     private final double earlyOverDays;
+    private final double scale;
     // index is the day; 0 is not used
     private final double[] sd;
     /** r^g(t): the correlation of the lasting parts of two days is the later day's over the earlier day's */
@@ -35,19 +36,24 @@ public final class DailySpread {
     private final double[] totalVariance;
 
     private DailySpread(
-            double[] sd, double correlation, double dailyErrorShare, double earlyExtraDays, double earlyOverDays) {
+            double[] sd,
+            double[] faded,
+            double correlation,
+            double dailyErrorShare,
+            double earlyExtraDays,
+            double earlyOverDays) {
         this.sd = sd;
+        this.faded = faded;
         this.correlation = correlation;
         this.dailyErrorShare = dailyErrorShare;
         this.earlyExtraDays = earlyExtraDays;
         this.earlyOverDays = earlyOverDays;
+        this.scale = 1;
         int size = sd.length;
-        faded = new double[size];
         before = new double[size];
         after = new double[size];
         totalVariance = new double[size];
         for (int t = 1; t < size; t++) {
-            faded[t] = Math.pow(correlation, t + earlyExtraDays * -Math.expm1(-t / earlyOverDays));
             double fromDayBefore = t == 1 ? 0 : faded[t] / faded[t - 1];
             before[t] = fromDayBefore * before[t - 1] + sd[t];
             totalVariance[t] =
@@ -56,6 +62,27 @@ public final class DailySpread {
         for (int t = size - 2; t >= 1; t--) {
             after[t] = faded[t + 1] / faded[t] * (sd[t + 1] + after[t + 1]);
         }
+    }
+
+    private DailySpread(DailySpread pattern, double scale) {
+        this.sd = pattern.sd;
+        this.faded = pattern.faded;
+        this.before = pattern.before;
+        this.after = pattern.after;
+        this.totalVariance = pattern.totalVariance;
+        this.correlation = pattern.correlation;
+        this.dailyErrorShare = pattern.dailyErrorShare;
+        this.earlyExtraDays = pattern.earlyExtraDays;
+        this.earlyOverDays = pattern.earlyOverDays;
+        this.scale = scale;
+    }
+
+    private static double[] faded(double correlation, double earlyExtraDays, double earlyOverDays) {
+        double[] faded = new double[LAST_DAY + 1];
+        for (int t = 1; t <= LAST_DAY; t++) {
+            faded[t] = Math.pow(correlation, t + earlyExtraDays * -Math.expm1(-t / earlyOverDays));
+        }
+        return faded;
     }
 
     /**
@@ -81,13 +108,7 @@ public final class DailySpread {
                 correlation,
                 "must be " + LEAST_CORRELATION + " to 1");
         require(dailyErrorShare >= 0 && dailyErrorShare <= 1, "dailyErrorShare", dailyErrorShare, "must be 0 to 1");
-        require(sdPerDay.length > 0, "sdPerDay.length", sdPerDay.length, "must be at least 1");
-        double[] sd = new double[LAST_DAY + 1];
-        for (int t = 1; t <= LAST_DAY; t++) {
-            sd[t] = sdPerDay[Math.min(t, sdPerDay.length) - 1];
-            require(sd[t] > 0 && sd[t] < Double.POSITIVE_INFINITY, "sdPerDay", sd[t], "must be above 0 and finite");
-        }
-        return new DailySpread(sd, correlation, dailyErrorShare, 0, 1);
+        return new DailySpread(checked(sdPerDay), faded(correlation, 0, 1), correlation, dailyErrorShare, 0, 1);
     }
 
     /**
@@ -99,17 +120,39 @@ public final class DailySpread {
     public DailySpread withEarlyPace(double extraDays, double overDays) {
         require(extraDays >= 0 && extraDays <= 1000, "extraDays", extraDays, "must be 0 to 1000");
         require(overDays > 0 && overDays < Double.POSITIVE_INFINITY, "overDays", overDays, "must be above 0");
-        return new DailySpread(sd, correlation, dailyErrorShare, extraDays, overDays);
+        double[] faster = faded(correlation, extraDays, overDays);
+        double[] own = withScale();
+        return new DailySpread(own, faster, correlation, dailyErrorShare, extraDays, overDays);
     }
 
-    /** The same pattern, every day's standard deviation multiplied with a factor above 0. */
+    /** The same rhythm with other standard deviations; index 0 is day 1, the last value holds for all later days. */
+    public DailySpread withSdPerDay(double[] sdPerDay) {
+        // what fades over time is shared: a standard made for each cow costs no powers
+        return new DailySpread(checked(sdPerDay), faded, correlation, dailyErrorShare, earlyExtraDays, earlyOverDays);
+    }
+
+    /** The same pattern, every day's standard deviation multiplied with a factor above 0. Costs nothing: the sums are shared. */
     public DailySpread times(double factor) {
         require(factor > 0 && factor < Double.POSITIVE_INFINITY, "factor", factor, "must be above 0 and finite");
-        double[] scaled = new double[sd.length];
-        for (int t = 1; t < sd.length; t++) {
-            scaled[t] = sd[t] * factor;
+        return new DailySpread(this, scale * factor);
+    }
+
+    private static double[] checked(double[] sdPerDay) {
+        require(sdPerDay.length > 0, "sdPerDay.length", sdPerDay.length, "must be at least 1");
+        double[] sd = new double[LAST_DAY + 1];
+        for (int t = 1; t <= LAST_DAY; t++) {
+            sd[t] = sdPerDay[Math.min(t, sdPerDay.length) - 1];
+            require(sd[t] > 0 && sd[t] < Double.POSITIVE_INFINITY, "sdPerDay", sd[t], "must be above 0 and finite");
         }
-        return new DailySpread(scaled, correlation, dailyErrorShare, earlyExtraDays, earlyOverDays);
+        return sd;
+    }
+
+    private double[] withScale() {
+        double[] own = sd.clone();
+        for (int t = 0; t < own.length; t++) {
+            own[t] *= scale;
+        }
+        return own;
     }
 
     public int lastDay() {
@@ -128,7 +171,7 @@ public final class DailySpread {
 
     /** Standard deviation of that day's yield. */
     public double sdPerDay(int day) {
-        return sd[day];
+        return scale * sd[day];
     }
 
     /** Correlation of the lasting parts of two days: {@code r^|g(t) - g(s)|}. */
@@ -139,26 +182,26 @@ public final class DailySpread {
     /** Covariance of the yields of two days. */
     public double covariance(int day, int otherDay) {
         double lasting = (1 - dailyErrorShare) * lastingCorrelation(day, otherDay);
-        return sd[day] * sd[otherDay] * (day == otherDay ? lasting + dailyErrorShare : lasting);
+        return scale * scale * sd[day] * sd[otherDay] * (day == otherDay ? lasting + dailyErrorShare : lasting);
     }
 
     /** Sum over days s from 1 to {@code toDay} of {@code lastingCorrelation(day, s) sdPerDay(s)}. */
     public double lastingSum(int day, int toDay) {
         if (day > toDay) {
-            return toDay == 0 ? 0 : faded[day] / faded[toDay] * before[toDay];
+            return toDay == 0 ? 0 : scale * faded[day] / faded[toDay] * before[toDay];
         }
-        return before[day] + after[day] - faded[toDay] / faded[day] * after[toDay];
+        return scale * (before[day] + after[day] - faded[toDay] / faded[day] * after[toDay]);
     }
 
     /** Covariance of one day's yield with the sum of days 1 to {@code toDay}. */
     public double covarianceWithTotal(int day, int toDay) {
-        double own = day <= toDay ? dailyErrorShare * sd[day] : 0;
-        return sd[day] * ((1 - dailyErrorShare) * lastingSum(day, toDay) + own);
+        double own = day <= toDay ? dailyErrorShare * sdPerDay(day) : 0;
+        return sdPerDay(day) * ((1 - dailyErrorShare) * lastingSum(day, toDay) + own);
     }
 
     /** Variance of the sum of days 1 to {@code toDay}; 0 for day 0. */
     public double varianceOfTotal(int toDay) {
-        return totalVariance[toDay];
+        return scale * scale * totalVariance[toDay];
     }
 
     private static void require(boolean holds, String name, double value, String rule) {

@@ -28,6 +28,8 @@ public record ValueLimit(
 
     /** What happens to a value outside. */
     public enum Layer {
+        /** It cannot be right, most likely another unit was meant: refused at entry. */
+        POSSIBLE,
         /** Kept and shown, but not used until somebody confirms it. */
         ACCEPTED,
         /** Used, and questioned. */

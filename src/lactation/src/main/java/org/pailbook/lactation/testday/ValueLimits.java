@@ -18,8 +18,8 @@ import org.pailbook.lactation.method.HowKnown;
 import org.pailbook.lactation.testday.ValueLimit.Layer;
 
 /**
- * What values are accepted and what values are usual, in two layers. A value outside the accepted range is flagged and not used until
- * confirmed; one outside the usual range is used and questioned. Nothing is rejected: real cows leave every range.
+ * What values are possible, accepted and usual, in three layers. What is impossible is refused at entry; a value outside the accepted range is flagged and not used until
+ * confirmed; one outside the usual range is used and questioned. Real cows leave the two inner ranges.
  *
  * <p>{@link #PUBLISHED} holds ICAR's ranges and our own, each with its source; {@link #with} lays a farm's own limit over it.
  *
@@ -78,9 +78,14 @@ public record ValueLimits(List<ValueLimit> limits) {
                 one.field(), one.unit(), one.layer(), BreedGroup.UNKNOWN, least, most, one.howKnown(), source);
     }
 
+    /** The limit a value breaks so far that it cannot be right, if there is one. */
+    public Optional<ValueLimit> impossible(String field, double value) {
+        return of(field, Layer.POSSIBLE, BreedGroup.UNKNOWN).filter(limit -> !limit.holds(value));
+    }
+
     /** What is wrong with a single value, if anything: outside accepted first, else outside usual. */
     public Optional<Finding> check(String field, double value, BreedGroup breeds) {
-        for (Layer layer : Layer.values()) {
+        for (Layer layer : List.of(Layer.ACCEPTED, Layer.USUAL)) {
             Optional<ValueLimit> limit = of(field, layer, breeds);
             if (limit.isPresent() && !limit.get().holds(value)) {
                 String unit =

@@ -11,9 +11,9 @@ import org.pailbook.lactation.testday.TestDay;
  * The worked example of the test interval method in ICAR's Guidelines, Section 2. Rows from memory; all four published totals (284 d,
  * 4973.2 kg, 190.2 kg, 3.82 %) come out of them.
  */
-final class IcarExample {
+public final class IcarExample {
     static final LocalDate CALVING = LocalDate.of(2001, 3, 25);
-    static final LocalDate END = LocalDate.of(2002, 1, 3);
+    public static final LocalDate END = LocalDate.of(2002, 1, 3);
 
     private static final LocalDate[] DATES = {
         LocalDate.of(2001, 4, 8),
@@ -40,7 +40,7 @@ final class IcarExample {
         return tests;
     }
 
-    static Lactation lactation() {
+    public static Lactation lactation() {
         return new Lactation(3, CALVING, Optional.of(END), tests());
     }
 }

@@ -184,6 +184,38 @@ class TestIntervalLawTest {
         assertThat(codes(firstTestOn(75))).containsExactly(FindingCode.FIRST_TEST_LATE);
         assertThat(codes(firstTestOn(76))).containsExactly(FindingCode.FIRST_TEST_TOO_LATE);
         assertThat(firstTestOn(76).value()).isEmpty();
+        assertThat(firstTestOn(75).findings().get(0).expected()).hasValue("day 40 or before");
+        assertThat(firstTestOn(76).findings().get(0).expected()).hasValue("day 75 or before");
+        assertThat(firstTestOn(41).findings().get(0).date()).hasValue(CALVING.plusDays(41));
+    }
+
+    @Test
+    void aTestOnDay305ItselfEndsTheStandardLactation() {
+        List<TestDay> tests = List.of(
+                TestDay.ofMilk(CALVING.plusDays(40), 20),
+                TestDay.ofMilk(CALVING.plusDays(305), 10),
+                TestDay.ofMilk(CALVING.plusDays(335), 10));
+        AccumulatedYield yield = TestIntervalMethod.STANDARD_305.accumulate(
+                new Lactation(1, CALVING, Optional.of(CALVING.plusDays(340)), tests), LATER);
+        assertThat(yield.milkTests()).isEqualTo(2);
+        assertThat(yield.milk().explanation().parts()).hasSize(2);
+        assertThat(yield.milk().orThrow()).isCloseTo(800 + 265 * 15, within(1e-9));
+    }
+
+    @Test
+    void anEstimatedEndThatDoesNotMatterBeforeDay305IsNotMentioned() {
+        List<TestDay> tests = new ArrayList<>();
+        for (int day = 35; day <= 305; day += 30) {
+            tests.add(TestDay.ofMilk(CALVING.plusDays(day), 20));
+        }
+        Lactation ended = Lactation.inMilk(1, CALVING, tests).withEstimatedEndDate(CALVING.plusDays(320));
+        assertThat(codes(
+                        TestIntervalMethod.STANDARD_305.accumulate(ended, LATER).milk()))
+                .isEmpty();
+        assertThat(codes(TestIntervalMethod.WHOLE_LACTATION
+                        .accumulate(ended, LATER)
+                        .milk()))
+                .containsExactly(FindingCode.ESTIMATED_END);
     }
 
     private static Figure firstTestOn(int day) {

@@ -14,27 +14,27 @@ import org.pailbook.lactation.testday.Lactation;
 import org.pailbook.lactation.testday.TestDay;
 
 class TestIntervalPublishedTest {
-    private static final AccumulatedYield EXAMPLE =
+    private final AccumulatedYield example =
             TestIntervalMethod.STANDARD_305.accumulate(IcarExample.lactation(), IcarExample.END);
 
     @Test
     void icarsExampleRunsOver284Days() {
         // ICAR: 284 d, 26 March to 3 January
-        assertThat(EXAMPLE.daysCovered()).isEqualTo(284);
-        assertThat(EXAMPLE.fromDaysInMilk()).isEqualTo(1);
-        assertThat(EXAMPLE.toDaysInMilk()).isEqualTo(284);
+        assertThat(example.daysCovered()).isEqualTo(284);
+        assertThat(example.fromDaysInMilk()).isEqualTo(1);
+        assertThat(example.toDaysInMilk()).isEqualTo(284);
     }
 
     @Test
     void icarsExampleGives4973Point2KgOfMilk() {
-        assertThat(EXAMPLE.milk().orThrow()).isCloseTo(4973.2, within(0.05));
+        assertThat(example.milk().orThrow()).isCloseTo(4973.2, within(0.05));
     }
 
     @Test
     void icarsExampleGives190Point2KgOfFat() {
         // published 190.2, from fat of each test in whole grams; unrounded 190.2157 by hand
-        assertThat(EXAMPLE.fat().orThrow()).isCloseTo(190.2, within(0.05));
-        assertThat(EXAMPLE.fat().orThrow()).isCloseTo(190.2157, within(0.00005));
+        assertThat(example.fat().orThrow()).isCloseTo(190.2, within(0.05));
+        assertThat(example.fat().orThrow()).isCloseTo(190.2157, within(0.00005));
     }
 
     @Test
@@ -48,34 +48,34 @@ class TestIntervalPublishedTest {
     @Test
     void icarsExampleGives3Point82PercentFat() {
         // ICAR: 3.82; 100 x 190.2157 / 4973.2 = 3.8248
-        assertThat(EXAMPLE.fatPct().orThrow()).isCloseTo(3.82, within(0.005));
-        assertThat(EXAMPLE.fatPct().orThrow()).isCloseTo(3.8248, within(0.00005));
+        assertThat(example.fatPct().orThrow()).isCloseTo(3.82, within(0.005));
+        assertThat(example.fatPct().orThrow()).isCloseTo(3.8248, within(0.00005));
     }
 
     @Test
     void icarsExampleIntervalByInterval() {
         // worked by hand from ICAR's rows
-        assertThat(EXAMPLE.milk().explanation().parts())
+        assertThat(example.milk().explanation().parts())
                 .extracting(part -> Math.round(part.amount() * 10) / 10.0)
                 .containsExactly(394.8, 742.0, 771.0, 796.8, 564.2, 532.0, 403.0, 364.8, 200.2, 142.8, 61.6);
-        List<Explanation.Part> fat = EXAMPLE.fat().explanation().parts();
+        List<Explanation.Part> fat = example.fat().explanation().parts();
         assertThat(fat)
                 .extracting(part -> Math.round(part.amount() * 10000) / 10000.0)
                 .containsExactly(
                         14.4102, 26.3886, 26.4, 27.648, 20.8169, 20.9804, 17.0079, 16.5408, 9.5355, 7.2534, 3.234);
-        assertThat(EXAMPLE.milk().explanation().parts().get(1).what())
+        assertThat(example.milk().explanation().parts().get(1).what())
                 .isEqualTo("days 15 to 42: 28 d x (28.2 + 24.8) / 2 kg");
-        assertThat(EXAMPLE.milk().explanation().parts().get(10).what()).isEqualTo("days 271 to 284: 14 d x 4.4 kg");
+        assertThat(example.milk().explanation().parts().get(10).what()).isEqualTo("days 271 to 284: 14 d x 4.4 kg");
     }
 
     @Test
     void proteinWasNotMeasuredInTheExampleAndIsNotMadeUp() {
-        assertThat(EXAMPLE.protein().value()).isEmpty();
-        assertThat(EXAMPLE.proteinPct().value()).isEmpty();
-        assertThat(EXAMPLE.protein().findings()).extracting(Finding::code).contains(FindingCode.PROTEIN_NEEDED);
-        assertThat(EXAMPLE.milkTests()).isEqualTo(10);
-        assertThat(EXAMPLE.fatTests()).isEqualTo(10);
-        assertThat(EXAMPLE.proteinTests()).isZero();
+        assertThat(example.protein().value()).isEmpty();
+        assertThat(example.proteinPct().value()).isEmpty();
+        assertThat(example.protein().findings()).extracting(Finding::code).contains(FindingCode.PROTEIN_NEEDED);
+        assertThat(example.milkTests()).isEqualTo(10);
+        assertThat(example.fatTests()).isEqualTo(10);
+        assertThat(example.proteinTests()).isZero();
     }
 
     @Test

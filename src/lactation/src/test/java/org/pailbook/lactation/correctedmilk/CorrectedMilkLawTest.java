@@ -201,6 +201,71 @@ class CorrectedMilkLawTest {
     }
 
     @Test
+    void solidsThatJustFillTheMilkAreStillPossible() {
+        assertThat(SolidsCorrectedMilk.SCM
+                        .ofSolids(30, OptionalDouble.of(2), OptionalDouble.of(28), DAY)
+                        .value())
+                .isPresent();
+        assertThat(codes(SolidsCorrectedMilk.SCM.ofSolids(30, OptionalDouble.of(2), OptionalDouble.of(28.01), DAY)))
+                .containsExactly(FindingCode.VALUE_IMPOSSIBLE);
+    }
+
+    @Test
+    void aMassThatIsNoNumberIsNamed() {
+        OptionalDouble one = OptionalDouble.of(1);
+        OptionalDouble nan = OptionalDouble.of(Double.NaN);
+        FatCorrectedMilk fcm = FatCorrectedMilk.FCM_4;
+        assertThatThrownBy(() -> fcm.ofYield(30, nan, one, one, DAY)).hasMessageContaining("fatKg");
+        assertThatThrownBy(() -> fcm.ofYield(30, one, nan, one, DAY)).hasMessageContaining("proteinKg");
+        assertThatThrownBy(() -> fcm.ofYield(30, one, one, nan, DAY)).hasMessageContaining("lactoseKg");
+        assertThatThrownBy(() -> SolidsCorrectedMilk.SCM.ofSolids(30, one, nan, DAY))
+                .hasMessageContaining("solidsNotFatKg");
+        assertThatThrownBy(() -> new MassWeights(0, 1, 1, 0, 0, 0)).hasMessageContaining("divisor");
+    }
+
+    @Test
+    void energyOfAYieldIsThatOfItsDays() {
+        TestDay test = TestDay.ofMilk(DAY, 30).withFatPct(4).withProteinPct(3.3).withLactosePct(4.7);
+        for (MilkEnergyFormula formula : MilkEnergyFormula.all()) {
+            double oneDay = formula.ofTestDay(test, DAY).orThrow();
+            Figure tenDays =
+                    formula.ofYield(300, OptionalDouble.of(12), OptionalDouble.of(9.9), OptionalDouble.of(14.1), DAY);
+            assertThat(tenDays.orThrow()).as(formula.id()).isCloseTo(10 * oneDay, within(1e-9));
+            assertThat(tenDays.unit()).isEqualTo("Mcal");
+            assertThat(formula.weights().perMilkKg()).isZero();
+            assertThat(formula.citation().text()).isNotBlank();
+            assertThat(formula.version()).isEqualTo(1);
+            assertThat(codes(formula.ofTestDay(TestDay.ofMilk(DAY, 30).withFatPct(4), DAY)))
+                    .contains(FindingCode.PROTEIN_NEEDED);
+        }
+        assertThat(MilkEnergyFormula.all())
+                .extracting(MilkEnergyFormula::id)
+                .containsExactly("nel-nrc-2001-crude", "nel-nrc-2001-true", "nel-nasem-2021");
+        assertThat(MilkEnergyFormula.all())
+                .extracting(MilkEnergyFormula::proteinBasis)
+                .containsExactly(ProteinBasis.CRUDE, ProteinBasis.TRUE, ProteinBasis.TRUE);
+    }
+
+    @Test
+    void theProteinAFormulaMeansIsSaid() {
+        assertThat(CorrectedMilkFormulas.all())
+                .extracting(CorrectedMilkFormula::proteinBasis)
+                .containsExactly(
+                        ProteinBasis.UNUSED,
+                        ProteinBasis.UNUSED,
+                        ProteinBasis.TRUE,
+                        ProteinBasis.CRUDE,
+                        ProteinBasis.NOT_STATED,
+                        ProteinBasis.NOT_STATED,
+                        ProteinBasis.NOT_STATED,
+                        ProteinBasis.NOT_STATED,
+                        ProteinBasis.NOT_STATED,
+                        ProteinBasis.NOT_STATED,
+                        ProteinBasis.NOT_STATED,
+                        ProteinBasis.UNUSED);
+    }
+
+    @Test
     void noMilkAtAllIsZeroCorrectedMilk() {
         Figure figure = FatCorrectedMilk.FCM_4.ofYield(0, OptionalDouble.of(0), NONE, NONE, DAY);
         assertThat(figure.orThrow()).isZero();

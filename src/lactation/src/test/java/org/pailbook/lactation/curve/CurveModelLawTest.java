@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.DynamicTest;
@@ -27,7 +28,14 @@ class CurveModelLawTest {
         return kg;
     }
 
-    private static Stream<DynamicTest> forEveryModel(java.util.function.Consumer<CurveModel> law) {
+    /** The models that minimise squared kg and nothing else: not logarithms, no smoothing. */
+    private static Stream<DynamicTest> forEveryLeastSquaresModel(Consumer<CurveModel> law) {
+        return LactationCurves.all().stream()
+                .filter(model -> model != LactationCurves.WOOD_LOG_LINEAR && model != LactationCurves.SMOOTHING_SPLINE)
+                .map(model -> DynamicTest.dynamicTest(model.id(), () -> law.accept(model)));
+    }
+
+    private static Stream<DynamicTest> forEveryModel(Consumer<CurveModel> law) {
         return LactationCurves.all().stream()
                 .map(model -> DynamicTest.dynamicTest(model.id(), () -> law.accept(model)));
     }
@@ -72,7 +80,7 @@ class CurveModelLawTest {
 
     @TestFactory
     Stream<DynamicTest> noNearbyParametersFitBetter() {
-        return forEveryModel(model -> {
+        return forEveryLeastSquaresModel(model -> {
             Random random = new Random(SEED);
             double[] days = new double[10];
             double[] kg = tests(random, days, 1);
@@ -172,7 +180,7 @@ class CurveModelLawTest {
 
     @TestFactory
     Stream<DynamicTest> measuringEveryTestTwiceKeepsTheCurve() {
-        return forEveryModel(model -> {
+        return forEveryLeastSquaresModel(model -> {
             double[] days = new double[10];
             double[] kg = tests(new Random(SEED), days, 1);
             double[] daysTwice = new double[20];

@@ -8,7 +8,9 @@ import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import org.pailbook.lactation.finding.FindingCode;
 
 /**
  * Every fit of the reference set against ours. Made with R 4.2.2 ({@code lm}, {@code nls} with Newton polish) and checked there against
@@ -16,6 +18,7 @@ import org.junit.jupiter.api.TestFactory;
  */
 class ReferenceFitsOpenDataTest {
     private static final double RSS_RELATIVE = 1e-9;
+    private static final List<String> PHI = List.of("phi0", "phi1", "phi2", "phi3", "phi4");
 
     @TestFactory
     Stream<DynamicTest> woodIsTheReference() {
@@ -25,6 +28,41 @@ class ReferenceFitsOpenDataTest {
     @TestFactory
     Stream<DynamicTest> wilminkIsTheReference() {
         return everySeries("wilmink.csv", LactationCurves.WILMINK, List.of("a", "b", "c"), 1e-6);
+    }
+
+    @TestFactory
+    Stream<DynamicTest> woodOnLogarithmsIsTheReference() {
+        return everySeries("wood_log_linear.csv", LactationCurves.WOOD_LOG_LINEAR, List.of("a", "b", "c"), 1e-6);
+    }
+
+    @TestFactory
+    Stream<DynamicTest> aliSchaefferIsTheReference() {
+        return everySeries("ali_schaeffer.csv", LactationCurves.ALI_SCHAEFFER, List.of("a", "b", "c", "d", "f"), 1e-6);
+    }
+
+    @TestFactory
+    Stream<DynamicTest> legendreOverDays5To305IsTheReference() {
+        return everySeries("legendre4_range_5_305.csv", LactationCurves.LEGENDRE_4, PHI, 1e-6);
+    }
+
+    @TestFactory
+    Stream<DynamicTest> legendreOverDays1To305IsTheReference() {
+        return everySeries("legendre4_range_1_305.csv", new LegendreModel(4, 1, 305), PHI, 1e-6);
+    }
+
+    // thirteen series have no inner minimum: not estimable, and none may be given for them
+    @TestFactory
+    Stream<DynamicTest> dijkstraIsTheReferenceAndRefusesTheSameSeries() {
+        return everySeries("dijkstra.csv", LactationCurves.DIJKSTRA, List.of("a", "b", "c", "d"), 1e-5);
+    }
+
+    @Test
+    void dijkstraIsNotEstimableForThirteenSeries() {
+        assertThat(ReferenceFits.series().values().stream()
+                        .map(series -> LactationCurves.DIJKSTRA.estimate(series.daysInMilk(), series.milkKg()))
+                        .flatMap(fit -> fit.refusal().stream())
+                        .filter(finding -> finding.code() == FindingCode.NOT_ESTIMABLE))
+                .hasSize(13);
     }
 
     private static Stream<DynamicTest> everySeries(

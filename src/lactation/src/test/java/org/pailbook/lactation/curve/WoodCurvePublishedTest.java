@@ -1,6 +1,7 @@
 package org.pailbook.lactation.curve;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import org.assertj.core.data.Offset;
@@ -49,6 +50,12 @@ class WoodCurvePublishedTest {
         assertThat(simmental.peakDaysInMilk().orElseThrow()).isCloseTo(68.6, Offset.offset(1e-9));
         assertThat(simmental.peakMilkKgPerDay().orElseThrow()).isCloseTo(21.233287, Offset.offset(5e-7));
         assertThat(simmental.totalKg(1, 305)).isCloseTo(6022.421607, Offset.offset(5e-7));
+    }
+
+    @Test
+    void totalsWantDaysInOrder() {
+        assertThatIllegalArgumentException().isThrownBy(() -> W.totalKg(10, 4));
+        assertThatIllegalArgumentException().isThrownBy(() -> W.totalKg(0, 4));
     }
 
     @Test

@@ -3,9 +3,29 @@ package org.pailbook.lactation.figure;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 
 class RoundingLawTest {
+    private static final long SEED = 5;
+
+    @Test
+    void theQuickWayWritesWhatThePlainWayWrites() {
+        Random random = new Random(SEED);
+        for (int i = 0; i < 200_000; i++) {
+            int decimals = random.nextInt(8);
+            double size = Math.pow(10, random.nextInt(12) - 4);
+            double number = (random.nextDouble() - 0.5) * size;
+            // half of them typed numbers, among which are many exact halves
+            double typed = Math.round(number * 1000) / 1000.0;
+            for (double each : new double[] {number, typed, -typed}) {
+                assertThat(Rounding.halfUp(each, decimals))
+                        .as("seed " + SEED + ": " + each + " to " + decimals)
+                        .isEqualTo(Rounding.plain(each, decimals));
+            }
+        }
+    }
+
     @Test
     void aTypedHalfGoesUpAlsoWhereItsBinaryFormIsBelowTheHalf() {
         // 1.005 in binary is 1.00499999999999989...

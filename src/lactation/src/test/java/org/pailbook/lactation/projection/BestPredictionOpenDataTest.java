@@ -12,6 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.pailbook.lactation.OpenTestDays;
 import org.pailbook.lactation.SharedData;
+import org.pailbook.lactation.accumulation.TestIntervalMethod;
 import org.pailbook.lactation.reference.DailySpread;
 import org.pailbook.lactation.reference.LactationStandard;
 import org.pailbook.lactation.reference.WilminkClassFit;
@@ -58,6 +59,66 @@ class BestPredictionOpenDataTest {
         if (coverage != null) {
             assertThat(accuracy.coverage80()).isCloseTo(coverage, within(0.005));
         }
+    }
+
+    // Flat: test interval to the last test, its weight carried on to day 305. Worked out in numpy: bias after 1 to 10
+    // tests.
+    @ParameterizedTest
+    @CsvSource({"1, 1010", "2, 1381", "3, 1065", "4, 674", "5, 491", "6, 308", "7, 260", "8, 149", "9, 118", "10, 63"})
+    void carryingTheLastWeightOnOverestimates(int tests, double biasKg) {
+        assertThat(ofSimple(tests, (standard, days, kg) -> TestIntervalMethod.sumKg(days, kg, tests, 305))
+                        .biasKg())
+                .isCloseTo(biasKg, within(0.5));
+    }
+
+    // Ratio of the tests' sum to the mean curve's, and last-test ratio. Worked out in numpy: root mean square errors
+    // after 1, 2, 3 tests.
+    @ParameterizedTest
+    @CsvSource({"1, 1052, 1060", "2, 787, 766", "3, 617, 581"})
+    void ratioMethodsErrMore(int tests, double ratioKg, double lastTestRatioKg) {
+        Accuracy ratio = ofSimple(tests, (standard, days, kg) -> {
+            double measured = 0;
+            double mean = 0;
+            for (int i = 0; i < tests; i++) {
+                measured += kg[i];
+                mean += standard.meanKg((int) days[i]);
+            }
+            return standard.meanTotalKg(305) * measured / mean;
+        });
+        Accuracy lastTest = ofSimple(tests, (standard, days, kg) -> {
+            int last = (int) days[tests - 1];
+            double rest = standard.meanTotalKg(305) - standard.meanTotalKg(last);
+            return TestIntervalMethod.sumKg(days, kg, tests, last) + kg[tests - 1] * rest / standard.meanKg(last);
+        });
+        assertThat(ratio.rootMeanSquareErrorKg()).isCloseTo(ratioKg, within(0.5));
+        assertThat(lastTest.rootMeanSquareErrorKg()).isCloseTo(lastTestRatioKg, within(0.5));
+    }
+
+    @FunctionalInterface
+    private interface SimpleMethod {
+        double projectedKg(LactationStandard standard, double[] days, double[] kg);
+    }
+
+    private static Accuracy ofSimple(int tests, SimpleMethod method) {
+        List<OpenTestDays> all = OpenTestDays.read(SharedData.orSkip());
+        List<double[]> pairs = new ArrayList<>();
+        for (OpenTestDays one : all) {
+            List<TestDay> days = one.lactation().testDays();
+            if (one.milk305Kg().isPresent() && days.size() >= tests) {
+                double[] day = new double[tests];
+                double[] kg = new double[tests];
+                for (int i = 0; i < tests; i++) {
+                    day[i] = one.lactation().daysInMilk(days.get(i).date());
+                    kg[i] = days.get(i).milkKg().orElseThrow();
+                }
+                LactationStandard standard =
+                        standardWithout(all, one, one.lactation().parity() == 1);
+                pairs.add(new double[] {
+                    method.projectedKg(standard, day, kg), one.milk305Kg().getAsDouble()
+                });
+            }
+        }
+        return Accuracy.of(pairs, 0);
     }
 
     private static Accuracy accuracy(int tests) {

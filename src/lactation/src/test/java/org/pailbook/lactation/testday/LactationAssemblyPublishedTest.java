@@ -280,11 +280,12 @@ class LactationAssemblyPublishedTest {
         assertThat(first.lactation().endDate()).hasValue(FIRST.plusDays(100));
         assertThat(first.lactation().testDays()).hasSize(2);
         assertThat(first.findings())
-                .extracting(finding -> finding.code() + " " + finding.field().orElseThrow())
+                .extracting(finding -> finding.code() + " " + finding.field().orElseThrow() + " "
+                        + finding.date().orElseThrow())
                 .containsExactly(
-                        "EVENT_AFTER_DEPARTURE test-day",
-                        "EVENT_AFTER_DEPARTURE dryOff",
-                        "EVENT_AFTER_DEPARTURE calving");
+                        "EVENT_AFTER_DEPARTURE test-day " + FIRST.plusDays(101),
+                        "EVENT_AFTER_DEPARTURE dryOff " + FIRST.plusDays(200),
+                        "EVENT_AFTER_DEPARTURE calving " + SECOND);
         assertThat(cow.lactations()).hasSize(2);
     }
 
@@ -353,6 +354,27 @@ class LactationAssemblyPublishedTest {
     }
 
     @Test
+    void aDepartureDuringALactationIsNotOutsideOfThem() {
+        CowLactations cow = assemble(CowHistory.builder()
+                .calving(parity(FIRST, 1))
+                .departure(new Departure(FIRST.plusDays(90)))
+                .departure(new Departure(FIRST)));
+        assertThat(cow.findings()).isEmpty();
+        assertThat(cow.lactations().get(0).lactation().endDate()).hasValue(FIRST);
+    }
+
+    @Test
+    void aLactationAsOfADayKnowsItsEndFromThatDayOn() {
+        Lactation estimated =
+                Lactation.inMilk(1, FIRST, List.of(test(FIRST.plusDays(20)))).withEstimatedEndDate(FIRST.plusDays(30));
+        assertThat(estimated.asOf(FIRST.plusDays(29)).endDate()).isEmpty();
+        assertThat(estimated.asOf(FIRST.plusDays(29)).isEndEstimated()).isFalse();
+        assertThat(estimated.asOf(FIRST.plusDays(30)).endDate()).hasValue(FIRST.plusDays(30));
+        assertThat(estimated.asOf(FIRST.plusDays(30)).isEndEstimated()).isTrue();
+        assertThat(estimated.withEndDate(FIRST.plusDays(40)).isEndEstimated()).isFalse();
+    }
+
+    @Test
     void laterEventsAreAsIfNotRecorded() {
         CowHistory history = twoCalvings()
                 .dryOff(new DryOff(FIRST.plusDays(300)))
@@ -365,6 +387,14 @@ class LactationAssemblyPublishedTest {
         assertThat(then.lactations().get(0).end()).isEqualTo(End.IN_MILK);
         assertThat(then.lactations().get(0).lactation().testDays()).isEmpty();
         assertThat(then.asOf()).isEqualTo(FIRST.plusDays(199));
+        assertThat(then.findings()).isEmpty();
+        assertThat(history.asOf(SECOND.plusDays(49)).abortions()).isEmpty();
+        assertThat(history.asOf(SECOND.plusDays(50)).abortions()).hasSize(1);
+        assertThat(history.asOf(SECOND.plusDays(59)).departures()).isEmpty();
+        assertThat(history.asOf(SECOND.plusDays(60)).departures()).hasSize(1);
+        assertThat(history.asOf(FIRST.plusDays(299)).dryOffs()).isEmpty();
+        assertThat(history.asOf(SECOND.minusDays(1)).calvings()).hasSize(1);
+        assertThat(history.asOf(FIRST.plusDays(200)).testDays()).hasSize(1);
     }
 
     @Test

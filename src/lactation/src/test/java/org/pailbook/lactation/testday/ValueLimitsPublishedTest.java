@@ -143,8 +143,18 @@ class ValueLimitsPublishedTest {
     @Test
     void everyLimitHasASource() {
         assertThat(ValueLimits.PUBLISHED.limits())
-                .hasSize(13)
+                .hasSize(18)
                 .allSatisfy(limit -> assertThat(limit.source()).isNotBlank());
+    }
+
+    @Test
+    void theWidestLimitNamesEverySourceItIsFrom() {
+        assertThat(ValueLimits.PUBLISHED.of("fatPct", Layer.ACCEPTED, BreedGroup.UNKNOWN))
+                .hasValueSatisfying(
+                        limit -> assertThat(limit.source()).contains("dairy breeds", "; ", "high-fat breeds"));
+        assertThat(ValueLimits.PUBLISHED.of("milkKg", Layer.ACCEPTED, BreedGroup.DAIRY))
+                .hasValueSatisfying(limit -> assertThat(limit.source()).doesNotContain(";"));
+        assertThat(BreedGroup.HIGH_FAT.code()).isEqualTo("high-fat");
     }
 
     @Test

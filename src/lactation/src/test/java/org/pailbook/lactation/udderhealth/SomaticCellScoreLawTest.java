@@ -41,6 +41,13 @@ class SomaticCellScoreLawTest {
     }
 
     @Test
+    void theScoreNamesItsSource() {
+        assertThat(SomaticCellScore.SCS.id()).isEqualTo("scs-usda");
+        assertThat(SomaticCellScore.SCS.version()).isEqualTo(1);
+        assertThat(SomaticCellScore.SCS.citation().text()).contains("100 x 2^(SCS - 3)");
+    }
+
+    @Test
     void aCountOfZeroHasNoScoreAndSaysSo() {
         Figure figure = SomaticCellScore.SCS.ofTestDay(TestDay.ofMilk(DAY, 20).withSccThousandPerMl(0), DAY);
         assertThat(figure.value()).isEmpty();

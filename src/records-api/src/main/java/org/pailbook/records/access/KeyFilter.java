@@ -3,6 +3,7 @@ package org.pailbook.records.access;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.container.ContainerRequestContext;
+import jakarta.ws.rs.container.ResourceInfo;
 import jakarta.ws.rs.core.HttpHeaders;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
@@ -45,7 +46,10 @@ public class KeyFilter {
     }
 
     @ServerRequestFilter
-    public void identify(ContainerRequestContext request) {
+    public void identify(ContainerRequestContext request, ResourceInfo resource) {
+        if (resource.getResourceClass().isAnnotationPresent(WithoutKey.class)) {
+            return;
+        }
         Set<String> given = new TreeSet<>(keysIn(request));
         if (given.size() > 1) {
             throw new Problem(

@@ -56,7 +56,9 @@ public class KeyResource {
     @Operation(
             operationId = "createKey",
             summary = "Make a key; its text is in this answer only; needs the scope admin")
-    @RequestBody(required = true, content = @Content(schema = @Schema(implementation = NewKey.class)))
+    @RequestBody(
+            required = true,
+            content = @Content(mediaType = "application/json", schema = @Schema(implementation = NewKey.class)))
     public RestResponse<KeyView> createKey(InputStream body) {
         requireAdministrator();
         NewKey wanted = NewKey.read(StrictJson.object(new LimitedBody(body, LimitedBody.ONE_RECORD)));

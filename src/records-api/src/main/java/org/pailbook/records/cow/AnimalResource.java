@@ -87,7 +87,9 @@ public class AnimalResource {
 
     @POST
     @Operation(operationId = "upsertAnimal", summary = "Post one animal; a resend changes nothing")
-    @RequestBody(required = true, content = @Content(schema = @Schema(implementation = AnimalBody.class)))
+    @RequestBody(
+            required = true,
+            content = @Content(mediaType = "application/json", schema = @Schema(implementation = AnimalBody.class)))
     public RestResponse<PostedAnswer<AnimalBody>> upsertAnimal(
             @PathParam("herd") String herdCode, InputStream body, @Context HttpHeaders headers) {
         return desk.post(kind, access.toWrite(herdCode), body, headers, AnimalBody::of);

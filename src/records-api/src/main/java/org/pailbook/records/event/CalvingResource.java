@@ -68,7 +68,9 @@ public class CalvingResource extends EventResource<CalvingRow, CalvingBody> {
 
     @POST
     @Operation(operationId = "upsertCalving", summary = "Post one calving; a resend changes nothing")
-    @RequestBody(required = true, content = @Content(schema = @Schema(implementation = CalvingBody.class)))
+    @RequestBody(
+            required = true,
+            content = @Content(mediaType = "application/json", schema = @Schema(implementation = CalvingBody.class)))
     public RestResponse<PostedAnswer<CalvingBody>> upsertCalving(
             @PathParam("herd") String herd, InputStream body, @Context HttpHeaders headers) {
         return post(herd, body, headers);

@@ -68,7 +68,9 @@ public class DepartureResource extends EventResource<DepartureRow, DepartureBody
 
     @POST
     @Operation(operationId = "upsertDeparture", summary = "Post one departure; a resend changes nothing")
-    @RequestBody(required = true, content = @Content(schema = @Schema(implementation = DepartureBody.class)))
+    @RequestBody(
+            required = true,
+            content = @Content(mediaType = "application/json", schema = @Schema(implementation = DepartureBody.class)))
     public RestResponse<PostedAnswer<DepartureBody>> upsertDeparture(
             @PathParam("herd") String herd, InputStream body, @Context HttpHeaders headers) {
         return post(herd, body, headers);

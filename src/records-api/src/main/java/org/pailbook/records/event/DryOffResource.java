@@ -67,7 +67,9 @@ public class DryOffResource extends EventResource<DryOffRow, DryOffBody> {
 
     @POST
     @Operation(operationId = "upsertDryOff", summary = "Post one dry-off; a resend changes nothing")
-    @RequestBody(required = true, content = @Content(schema = @Schema(implementation = DryOffBody.class)))
+    @RequestBody(
+            required = true,
+            content = @Content(mediaType = "application/json", schema = @Schema(implementation = DryOffBody.class)))
     public RestResponse<PostedAnswer<DryOffBody>> upsertDryOff(
             @PathParam("herd") String herd, InputStream body, @Context HttpHeaders headers) {
         return post(herd, body, headers);

@@ -52,12 +52,17 @@ public class RecordDesk {
 
     /** The object a request holds, if it says it is JSON. */
     public static ObjectNode readObject(InputStream body, HttpHeaders headers) {
+        return readObject(body, headers, LimitedBody.ONE_RECORD);
+    }
+
+    /** The same with a limit of its own. */
+    public static ObjectNode readObject(InputStream body, HttpHeaders headers, long mostBytes) {
         requirePlain(headers);
         String mediaType = BulkIntake.mediaType(headers.getHeaderString(HttpHeaders.CONTENT_TYPE));
         if (!mediaType.equals(BulkIntake.JSON)) {
             throw new Problem(ProblemCode.UNSUPPORTED_MEDIA_TYPE, "Send application/json.");
         }
-        return StrictJson.object(new LimitedBody(body, LimitedBody.ONE_RECORD));
+        return StrictJson.object(new LimitedBody(body, mostBytes));
     }
 
     /** One record: 201 if it is new, 200 if it was there, 422 with every fault if it was refused. */

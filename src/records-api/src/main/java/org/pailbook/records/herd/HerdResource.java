@@ -79,7 +79,9 @@ public class HerdResource {
 
     @POST
     @Operation(operationId = "createHerd", summary = "Make a herd; the same again changes nothing")
-    @RequestBody(required = true, content = @Content(schema = @Schema(implementation = HerdBody.class)))
+    @RequestBody(
+            required = true,
+            content = @Content(mediaType = "application/json", schema = @Schema(implementation = HerdBody.class)))
     public RestResponse<HerdBody> createHerd(InputStream body, @Context HttpHeaders headers) {
         caller.requireScope(Scope.WRITE);
         caller.requireEveryHerd();

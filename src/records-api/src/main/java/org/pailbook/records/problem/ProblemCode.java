@@ -44,6 +44,23 @@ public enum ProblemCode {
         this.title = title;
     }
 
+    /** The code for a refusal of which only the HTTP status is known. */
+    static ProblemCode ofStatus(int status) {
+        return switch (status) {
+            case 401 -> NOT_AUTHENTICATED;
+            case 403 -> SCOPE_MISSING;
+            case 404 -> NO_SUCH_ROUTE;
+            case 405 -> METHOD_NOT_ALLOWED;
+            case 406 -> NOT_ACCEPTABLE;
+            case 408 -> REQUEST_TIMEOUT;
+            case 413 -> TOO_LARGE;
+            case 414 -> URI_TOO_LONG;
+            case 415 -> UNSUPPORTED_MEDIA_TYPE;
+            case 431 -> HEADERS_TOO_LARGE;
+            default -> MALFORMED_REQUEST;
+        };
+    }
+
     public int status() {
         return status;
     }

@@ -8,6 +8,7 @@ import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.WebApplicationException;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.Response;
+import java.io.IOException;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -57,7 +58,7 @@ public final class ProblemMappers {
                         .build();
             }
         }
-        ProblemCode code = codeOf(status);
+        ProblemCode code = ProblemCode.ofStatus(status);
         if (refusal instanceof NotFoundException || refusal instanceof NotAllowedException) {
             Set<String> methods = routes.methodsAt(routing.request().path());
             if (!methods.isEmpty()
@@ -84,6 +85,12 @@ public final class ProblemMappers {
 
     @ServerExceptionMapper
     public Response unforeseen(Throwable failure) {
+        if (failure instanceof IOException) {
+            // the client went away or sent chunks that make no sense: nothing is wrong on our side
+            LOG.debugf("%s: the body broke off: %s", RequestId.of(routing), failure.getMessage());
+            return answer(ProblemCode.MALFORMED_REQUEST, "The body broke off before its end.", List.of())
+                    .build();
+        }
         if (isBusy(failure)) {
             LOG.warnf("%s: database busy: %s", RequestId.of(routing), failure.getMessage());
             return answer(ProblemCode.BUSY, "The database did not answer in time; try again.", List.of())
@@ -107,22 +114,6 @@ public final class ProblemMappers {
         return Response.status(code.status())
                 .type(ProblemBody.MEDIA_TYPE)
                 .entity(ProblemBody.of(code, detail, faults, routing.request().path(), RequestId.of(routing)));
-    }
-
-    private static ProblemCode codeOf(int status) {
-        return switch (status) {
-            case 401 -> ProblemCode.NOT_AUTHENTICATED;
-            case 403 -> ProblemCode.SCOPE_MISSING;
-            case 404 -> ProblemCode.NO_SUCH_ROUTE;
-            case 405 -> ProblemCode.METHOD_NOT_ALLOWED;
-            case 406 -> ProblemCode.NOT_ACCEPTABLE;
-            case 408 -> ProblemCode.REQUEST_TIMEOUT;
-            case 413 -> ProblemCode.TOO_LARGE;
-            case 414 -> ProblemCode.URI_TOO_LONG;
-            case 415 -> ProblemCode.UNSUPPORTED_MEDIA_TYPE;
-            case 431 -> ProblemCode.HEADERS_TOO_LARGE;
-            default -> ProblemCode.MALFORMED_REQUEST;
-        };
     }
 
     private static String detailOf(ProblemCode code) {

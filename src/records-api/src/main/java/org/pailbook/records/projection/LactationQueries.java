@@ -17,6 +17,8 @@ import org.pailbook.lactation.projection.Projection305;
 import org.pailbook.lactation.summary.CowOnDay;
 import org.pailbook.lactation.testday.AssembledLactation;
 import org.pailbook.lactation.testday.Lactation;
+import org.pailbook.records.computed.CurveView;
+import org.pailbook.records.computed.Subject;
 import org.pailbook.records.store.AnimalRow;
 import org.pailbook.records.store.CowRecord;
 import org.pailbook.records.store.CowRecords;
@@ -50,20 +52,41 @@ class LactationQueries {
     LactationView one(HerdRow herd, AnimalRow animal, Optional<Integer> parity, AsOf asOf, Choice choice) {
         CowRecord record = records.ofAnimal(animal, asOf.day());
         CowOnDay cow = record.onDay(asOf.day());
-        Optional<AssembledLactation> found = parity.isPresent()
+        return find(cow, parity)
+                .map(lactation -> view(herd, record, cow, lactation, asOf, choice))
+                .orElseGet(() -> none(herd, record, cow, parity, asOf));
+    }
+
+    /** The lactation of that parity, without a parity the latest, for methods of the caller's choice. */
+    Subject subject(HerdRow herd, AnimalRow animal, Optional<Integer> parity, AsOf asOf) {
+        CowRecord record = records.ofAnimal(animal, asOf.day());
+        CowOnDay cow = record.onDay(asOf.day());
+        Optional<AssembledLactation> found = find(cow, parity);
+        return new Subject(
+                Optional.of(herd.code),
+                Optional.of(record.shownIdentifier()),
+                cow.breed(),
+                found.map(assembled -> assembled.lactation().parity()).or(() -> parity),
+                found.map(AssembledLactation::lactation),
+                asOf,
+                found.map(AssembledLactation::findings).orElseGet(() -> whyNone(cow, parity)));
+    }
+
+    private static Optional<AssembledLactation> find(CowOnDay cow, Optional<Integer> parity) {
+        return parity.isPresent()
                 ? cow.lactations().ofParity(parity.get())
                 : cow.lactations().latest();
-        return found.map(lactation -> view(herd, record, cow, lactation, asOf, choice))
-                .orElseGet(() -> none(herd, record, cow, parity, asOf));
+    }
+
+    private static List<Finding> whyNone(CowOnDay cow, Optional<Integer> parity) {
+        Finding missing = Finding.of(FindingCode.NO_CALVING);
+        return cow.lactations().findings().stream().anyMatch(finding -> finding.code() == FindingCode.NO_CALVING)
+                ? cow.lactations().findings()
+                : List.of(missing.withField("parity").withSeen("no lactation of parity " + parity.orElse(0)));
     }
 
     private static LactationView none(
             HerdRow herd, CowRecord record, CowOnDay cow, Optional<Integer> parity, AsOf asOf) {
-        Finding missing = Finding.of(FindingCode.NO_CALVING);
-        List<Finding> why =
-                cow.lactations().findings().stream().anyMatch(finding -> finding.code() == FindingCode.NO_CALVING)
-                        ? cow.lactations().findings()
-                        : List.of(missing.withField("parity").withSeen("no lactation of parity " + parity.orElse(0)));
         return new LactationView(
                 herd.code,
                 record.shownIdentifier(),
@@ -87,7 +110,7 @@ class LactationQueries {
                 null,
                 null,
                 null,
-                why.stream().map(WarningView::of).toList());
+                whyNone(cow, parity).stream().map(WarningView::of).toList());
     }
 
     private static LactationView view(
@@ -112,7 +135,8 @@ class LactationQueries {
                 FigureView.of(yield.protein(), choice.explain()),
                 FigureView.of(yield.fatPct(), choice.explain()),
                 FigureView.of(yield.proteinPct(), choice.explain()),
-                FigureView.of(corrected(choice.correctedMilk(), yield, asOf), choice.explain()),
+                FigureView.of(corrected(choice.correctedMilk(), yield, asOf), choice.explain())
+                        .from(yield.milk()),
                 CurveView.of(choice.curve().fit(lactation, asOf.day())),
                 FigureView.of(projected, choice.explain()),
                 projection.producedKg(),

@@ -1,15 +1,10 @@
 package org.pailbook.records.projection;
 
 import jakarta.ws.rs.QueryParam;
-import java.util.Optional;
-import java.util.stream.Collectors;
 import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
-import org.pailbook.lactation.correctedmilk.CorrectedMilkFormula;
 import org.pailbook.lactation.correctedmilk.CorrectedMilkFormulas;
-import org.pailbook.lactation.curve.CurveModel;
 import org.pailbook.lactation.curve.LactationCurves;
-import org.pailbook.lactation.method.PublishedMethod;
-import org.pailbook.records.problem.Problem;
+import org.pailbook.records.computed.MethodChoice;
 
 /** Which day, which methods, how much of the arithmetic. */
 public class LactationQuery {
@@ -32,25 +27,10 @@ public class LactationQuery {
     String explain;
 
     LactationQueries.Choice choice() {
-        CorrectedMilkFormula formula = correctedMilk == null
-                ? CorrectedMilkFormulas.RECOMMENDED
-                : chosen(
-                        "correctedMilk",
-                        correctedMilk,
-                        CorrectedMilkFormulas.byId(correctedMilk),
-                        CorrectedMilkFormulas.all());
-        CurveModel model = curve == null
-                ? LactationCurves.WOOD
-                : chosen("curve", curve, LactationCurves.byId(curve), LactationCurves.all());
-        if (explain != null && !explain.equals("true") && !explain.equals("false")) {
-            throw Problem.badParameter("explain", "expected true or false", explain);
-        }
-        return new LactationQueries.Choice(formula, model, "true".equals(explain));
-    }
-
-    private static <M extends PublishedMethod> M chosen(
-            String parameter, String name, Optional<M> found, java.util.List<? extends M> all) {
-        return found.orElseThrow(() -> Problem.badParameter(
-                parameter, "expected one of " + all.stream().map(M::id).collect(Collectors.joining(", ")), name));
+        return new LactationQueries.Choice(
+                MethodChoice.ofParameter("correctedMilk", correctedMilk, CorrectedMilkFormulas.all())
+                        .orElse(CorrectedMilkFormulas.RECOMMENDED),
+                MethodChoice.ofParameter("curve", curve, LactationCurves.all()).orElse(LactationCurves.WOOD),
+                MethodChoice.flag("explain", explain));
     }
 }

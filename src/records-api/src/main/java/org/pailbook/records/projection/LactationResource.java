@@ -13,6 +13,9 @@ import java.util.Optional;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.pailbook.records.access.HerdAccess;
+import org.pailbook.records.computed.CurvesView;
+import org.pailbook.records.computed.Subject;
+import org.pailbook.records.computed.YieldsView;
 import org.pailbook.records.problem.Fault;
 import org.pailbook.records.problem.Problem;
 import org.pailbook.records.problem.ProblemCode;
@@ -26,6 +29,8 @@ import org.pailbook.records.wire.Page;
 @Produces(MediaType.APPLICATION_JSON)
 @Tag(name = "Lactations")
 public class LactationResource {
+    private static final String CURRENT = "current";
+
     private final HerdAccess access;
     private final LactationQueries lactations;
     private final Clock clock;
@@ -64,14 +69,56 @@ public class LactationResource {
             @PathParam("animal") String animal,
             @PathParam("parity") String parity,
             @BeanParam LactationQuery query) {
+        return one(herdCode, animal, number(parity), query);
+    }
+
+    @GET
+    @Path("/{parity}/curve")
+    @Operation(
+            operationId = "getLactationCurve",
+            summary = "Curves fitted to the tests of a lactation: one by its name, or all of them side by side")
+    public CurvesView getLactationCurve(
+            @PathParam("herd") String herdCode,
+            @PathParam("animal") String animal,
+            @PathParam("parity") String parity,
+            @BeanParam CurveQuery query) {
+        Subject subject = subject(herdCode, animal, parity, query.asOf);
+        return CurvesView.of(subject, query.models(), query.isExplained());
+    }
+
+    @GET
+    @Path("/{parity}/yield")
+    @Operation(
+            operationId = "getLactationYield",
+            summary = "What a cow gave so far in a lactation: by one method, or by all of them side by side")
+    public YieldsView getLactationYield(
+            @PathParam("herd") String herdCode,
+            @PathParam("animal") String animal,
+            @PathParam("parity") String parity,
+            @BeanParam YieldQuery query) {
+        Subject subject = subject(herdCode, animal, parity, query.asOf);
+        return YieldsView.of(subject, query.methodId(), query.isExplained());
+    }
+
+    private Subject subject(String herdCode, String animal, String parity, String asOfDay) {
+        HerdRow herd = access.toRead(herdCode);
+        AnimalRow cow = access.animal(herd, animal);
+        return lactations.subject(herd, cow, number(parity), AsOf.of(asOfDay, herd.zone(), clock));
+    }
+
+    /** The parity a path names; empty for the latest lactation. */
+    private static Optional<Integer> number(String parity) {
+        if (parity.equals(CURRENT)) {
+            return Optional.empty();
+        }
         if (!parity.matches("[1-9][0-9]?")) {
             throw new Problem(
                     ProblemCode.BAD_PATH,
-                    "The path ends in current or a parity from 1 to 99.",
+                    "The path names current or a parity from 1 to 99.",
                     List.of(Fault.inParameter("parity", "bad-path", "expected current or 1 to 99")
                             .withValue(parity)));
         }
-        return one(herdCode, animal, Optional.of(Integer.valueOf(parity)), query);
+        return Optional.of(Integer.valueOf(parity));
     }
 
     private LactationView one(String herdCode, String animal, Optional<Integer> parity, LactationQuery query) {

@@ -3,6 +3,7 @@ package org.pailbook.records.projection;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.pailbook.records.computed.CurveView;
 import org.pailbook.records.store.AnimalIdentifier;
 import org.pailbook.records.wire.FigureView;
 import org.pailbook.records.wire.FigureView.WarningView;

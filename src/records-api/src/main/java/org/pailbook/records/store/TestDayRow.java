@@ -25,7 +25,8 @@ public class TestDayRow extends AnimalEvent {
     @Column(name = "scc_thousand_per_ml")
     public Double sccThousandPerMl;
 
-    TestDay toLibrary() {
+    /** The same in the library's type. */
+    public TestDay toLibrary() {
         return new TestDay(
                 date,
                 optional(milkKg),

@@ -1,69 +1,80 @@
 package org.pailbook.records.testday;
 
-import java.util.List;
-import java.util.function.Function;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.pailbook.lactation.finding.Finding;
+import org.pailbook.lactation.finding.FindingCode;
+import org.pailbook.lactation.testday.BreedGroup;
+import org.pailbook.lactation.testday.ValueLimit;
+import org.pailbook.lactation.testday.ValueLimits;
 import org.pailbook.records.intake.Posted;
 import org.pailbook.records.store.TestDayRow;
 import org.pailbook.records.wire.FindingView;
 
-/**
- * Beyond which values a test day is refused (cannot be) or taken with a warning (is unusual). All limits are ours; the library
- * applies ICAR's range limits again when it computes.
- */
+/** Holds a posted test day against the library's table of limits: impossible values are refused, odd ones taken with a warning. */
 final class TestDayLimits {
-    /** One measured value and its four limits. */
-    private record Limit(
-            String member,
-            String code,
-            String unit,
-            Function<TestDayRow, Double> value,
-            double least,
-            double most,
-            double usuallyLeast,
-            double usuallyMost) {}
-
-    private static final List<Limit> LIMITS = List.of(
-            new Limit("milkKg", "milk", "kg per day", row -> row.milkKg, 0, 150, 1, 80),
-            new Limit("fatPct", "fat", "%", row -> row.fatPct, 0, 15, 2, 7),
-            new Limit("proteinPct", "protein", "%", row -> row.proteinPct, 0, 15, 2.2, 5.5),
-            new Limit("lactosePct", "lactose", "%", row -> row.lactosePct, 0, 10, 3.5, 5.5),
-            new Limit("sccThousandPerMl", "scc", "thousand per mL", row -> row.sccThousandPerMl, 0, 20_000, 0, 9_999));
-
     private TestDayLimits() {}
 
     static void check(Posted<TestDayRow> posted) {
-        for (Limit limit : LIMITS) {
-            Double value = limit.value.apply(posted.record());
-            if (value == null) {
-                continue;
-            }
-            if (value < limit.least || value > limit.most) {
+        boolean refused = false;
+        for (Map.Entry<String, Double> measured : valuesOf(posted.record()).entrySet()) {
+            String field = measured.getKey();
+            double value = measured.getValue();
+            ValueLimit broken = ValueLimits.PUBLISHED.impossible(field, value).orElse(null);
+            if (broken != null) {
+                refused = true;
+                boolean low = value < broken.least().orElse(Double.NEGATIVE_INFINITY);
                 posted.add(FindingView.error(
-                                refusalCode(limit, value), posted.pointer(limit.member), refusal(limit, value))
+                                low ? "negative-value" : tooHighCode(field),
+                                posted.pointer(field),
+                                low ? "must not be negative" : tooHigh(field))
                         .seen(text(value))
-                        .expecting(text(limit.least) + " to " + text(limit.most) + " " + limit.unit));
-            } else if (value < limit.usuallyLeast || value > limit.usuallyMost) {
-                posted.add(FindingView.warning(
-                                limit.code + "-unusual",
-                                posted.pointer(limit.member),
-                                "is unusual; kept and used, please check")
-                        .seen(text(value))
-                        .expecting(text(limit.usuallyLeast) + " to " + text(limit.usuallyMost) + " " + limit.unit));
+                        .expecting(broken.words()));
             }
         }
-    }
-
-    private static String refusalCode(Limit limit, double value) {
-        return limit.code.equals("scc") && value > limit.most ? "scc-unit-suspect" : limit.code + "-out-of-range";
-    }
-
-    private static String refusal(Limit limit, double value) {
-        if (value < limit.least) {
-            return "must not be negative";
+        if (!refused) {
+            ValueLimits.PUBLISHED
+                    .check(posted.record().toLibrary(), BreedGroup.UNKNOWN)
+                    .forEach(finding -> posted.add(warning(posted, finding)));
         }
-        return switch (limit.code) {
-            case "scc" -> "is too high for thousand cells per mL; was it cells per mL? It is never divided here";
-            case "milk" -> "is too high for kg in 24 hours; was it pounds, or the milk of several days?";
+    }
+
+    private static FindingView warning(Posted<TestDayRow> posted, Finding finding) {
+        boolean unused = finding.code() == FindingCode.OUT_OF_RANGE;
+        return FindingView.warning(
+                        finding.code().code(),
+                        posted.pointer(finding.field().orElse("")),
+                        unused
+                                ? "is kept and shown, and takes no part in figures"
+                                : "is kept and used; please check it")
+                .seen(finding.seen().orElse(""))
+                .expecting(finding.expected().orElse(null));
+    }
+
+    private static Map<String, Double> valuesOf(TestDayRow row) {
+        Map<String, Double> values = new LinkedHashMap<>();
+        values.put("milkKg", row.milkKg);
+        values.put("fatPct", row.fatPct);
+        values.put("proteinPct", row.proteinPct);
+        values.put("lactosePct", row.lactosePct);
+        values.put("sccThousandPerMl", row.sccThousandPerMl);
+        values.values().removeIf(value -> value == null);
+        return values;
+    }
+
+    private static String tooHighCode(String field) {
+        return switch (field) {
+            case "milkKg" -> "milk-unit-suspect";
+            case "sccThousandPerMl" -> "scc-unit-suspect";
+            default -> "percent-unit-suspect";
+        };
+    }
+
+    private static String tooHigh(String field) {
+        return switch (field) {
+            case "milkKg" -> "is too high for kg in 24 hours; was it pounds, or the milk of several days?";
+            case "sccThousandPerMl" ->
+                "is too high for thousand cells per mL; was it cells per mL? It is never divided here";
             default -> "is too high for percent by mass; was it g per litre?";
         };
     }

@@ -68,7 +68,9 @@ public class TestDayResource extends EventResource<TestDayRow, TestDayBody> {
 
     @POST
     @Operation(operationId = "upsertTestDay", summary = "Post one test day; a resend changes nothing")
-    @RequestBody(required = true, content = @Content(schema = @Schema(implementation = TestDayBody.class)))
+    @RequestBody(
+            required = true,
+            content = @Content(mediaType = "application/json", schema = @Schema(implementation = TestDayBody.class)))
     public RestResponse<PostedAnswer<TestDayBody>> upsertTestDay(
             @PathParam("herd") String herd, InputStream body, @Context HttpHeaders headers) {
         return post(herd, body, headers);

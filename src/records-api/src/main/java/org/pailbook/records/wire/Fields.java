@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import org.pailbook.records.problem.Problem;
 
 /**
  * The members of one posted object. Every reading method returns null where the member is absent or wrong; what is wrong is
@@ -114,6 +115,44 @@ public final class Fields {
         return value;
     }
 
+    /** A finite number of any precision, 0 or more: a measured value that is computed with and not kept. */
+    public Double measure(String name) {
+        JsonNode node = present(name);
+        return node == null ? null : measure(pointer(name), node);
+    }
+
+    /** Such values in an array; null if absent or no array. */
+    public double[] measures(String name, int most) {
+        JsonNode node = present(name);
+        if (node == null) {
+            return null;
+        }
+        if (!(node instanceof ArrayNode array)) {
+            return wrong(name, "not-an-array", "must be an array", node);
+        }
+        if (array.size() > most) {
+            findings.add(FindingView.error("too-many", pointer(name), "must have at most " + most + " entries"));
+            return null;
+        }
+        double[] values = new double[array.size()];
+        for (int i = 0; i < values.length; i++) {
+            Double value = measure(pointer(name) + "/" + i, array.get(i));
+            values[i] = value == null ? 0 : value;
+        }
+        return values;
+    }
+
+    private Double measure(String place, JsonNode node) {
+        if (!node.isNumber()) {
+            return wrongAt(place, "not-a-number", "must be a number", node);
+        }
+        double value = node.decimalValue().doubleValue();
+        if (!Double.isFinite(value)) {
+            return wrongAt(place, "not-finite", "must be a finite number", node);
+        }
+        return value < 0 ? wrongAt(place, "out-of-range", "must not be negative", node) : (Double) value;
+    }
+
     public Integer integer(String name, int least, int most) {
         JsonNode node = present(name);
         if (node == null) {
@@ -201,6 +240,12 @@ public final class Fields {
         return texts;
     }
 
+    /** Whether the member was sent, whatever it holds. */
+    public boolean has(String name) {
+        asked.add(name);
+        return object.has(name);
+    }
+
     /** Notes that the member is missing, if it is. */
     public void require(String name) {
         if (!object.has(name)) {
@@ -224,6 +269,13 @@ public final class Fields {
         });
     }
 
+    /** @throws Problem with every fault noted, if there is one */
+    public void refuseIfWrong() {
+        if (!findings.isEmpty()) {
+            throw Problem.validation(findings.stream().map(FindingView::asFault).toList());
+        }
+    }
+
     private JsonNode present(String name) {
         asked.add(name);
         JsonNode node = object.get(name);
@@ -237,7 +289,11 @@ public final class Fields {
     }
 
     private <T> T wrong(String name, String code, String message, JsonNode seen) {
-        FindingView finding = FindingView.error(code, pointer(name), message + ", was " + shown(seen));
+        return wrongAt(pointer(name), code, message, seen);
+    }
+
+    private <T> T wrongAt(String place, String code, String message, JsonNode seen) {
+        FindingView finding = FindingView.error(code, place, message + ", was " + shown(seen));
         findings.add(finding.seen(seen.isTextual() ? seen.textValue() : seen.toString()));
         return null;
     }

@@ -77,7 +77,7 @@ public record FigureView(
     @Schema(name = "Inputs")
     @JsonInclude(JsonInclude.Include.NON_NULL)
     public record InputsView(int testDays, String firstTest, String lastTest, List<LeftOut> excluded) {
-        static InputsView of(List<UsedInput> inputs) {
+        public static InputsView of(List<UsedInput> inputs) {
             List<String> used = inputs.stream()
                     .filter(input -> input.isUsed() && input.kind().equals("test-day"))
                     .map(input -> input.date().toString())
@@ -131,6 +131,21 @@ public record FigureView(
     /** One addend of a figure. */
     @Schema(name = "ExplanationPart")
     public record PartView(String what, double amount) {}
+
+    /** The same figure made from another figure, with that one's inputs: a conversion has none of its own. */
+    public FigureView from(Figure other) {
+        return new FigureView(
+                status,
+                value,
+                unit,
+                interval80,
+                interval95,
+                intervalNote,
+                method,
+                InputsView.of(other.inputs()),
+                warnings,
+                explanation);
+    }
 
     /** @param explain whether to send the parts the figure was added up from */
     public static FigureView of(Figure figure, boolean explain) {

@@ -11,6 +11,9 @@ public final class LimitedBody extends FilterInputStream {
     /** Most bytes of a body that is one record. */
     public static final long ONE_RECORD = 1024L * 1024;
 
+    /** Most bytes of a body that holds whole lactations. */
+    public static final long MANY_RECORDS = 32 * ONE_RECORD;
+
     private final long mostBytes;
     private long readBytes;
 
@@ -45,6 +48,12 @@ public final class LimitedBody extends FilterInputStream {
     @Override
     public boolean markSupported() {
         return false;
+    }
+
+    /** Leaves the body as it is: closing it would first read the rest of it, however long, before any answer. */
+    @Override
+    public void close() {
+        // what was not read is dropped after the answer
     }
 
     private void count(int bytes) {

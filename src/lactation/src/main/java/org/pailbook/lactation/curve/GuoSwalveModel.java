@@ -1,0 +1,48 @@
+package org.pailbook.lactation.curve;
+
+import org.pailbook.lactation.method.Citation;
+import org.pailbook.lactation.method.HowKnown;
+
+/**
+ * Guo and Swalve's mixed log curve: linear in its parameters, so exact least squares without start.
+ *
+ * @see GuoSwalveCurve
+ */
+public final class GuoSwalveModel implements CurveModel {
+    private static final Citation CITATION =
+            new Citation("Guo, Z. and Swalve, H. H.", 1995, "Interbull Bulletin 11:4-7", HowKnown.FROM_MEMORY);
+    private static final int PARAMETERS = 3;
+
+    GuoSwalveModel() {}
+
+    @Override
+    public String id() {
+        return "guo-swalve-1995";
+    }
+
+    @Override
+    public int version() {
+        return 1;
+    }
+
+    @Override
+    public Citation citation() {
+        return CITATION;
+    }
+
+    @Override
+    public int parameterCount() {
+        return PARAMETERS;
+    }
+
+    @Override
+    public int leastTests() {
+        return PARAMETERS + 1;
+    }
+
+    @Override
+    public CurveEstimate estimate(double[] daysInMilk, double[] milkKg) {
+        return LinearFit.estimate(
+                this, daysInMilk, milkKg, new GuoSwalveCurve(0, 0, 0), c -> new GuoSwalveCurve(c[0], c[1], c[2]));
+    }
+}

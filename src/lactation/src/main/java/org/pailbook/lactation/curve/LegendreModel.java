@@ -1,0 +1,84 @@
+package org.pailbook.lactation.curve;
+
+import org.pailbook.lactation.method.Citation;
+import org.pailbook.lactation.method.HowKnown;
+
+/**
+ * Normalized Legendre polynomials of one order over a stated range of days: linear, so exact least squares without start.
+ *
+ * <p>The range changes the coefficients and not the curve.
+ *
+ * @see LegendreCurve
+ */
+public final class LegendreModel implements CurveModel {
+    private static final Citation CITATION = new Citation(
+            "Kirkpatrick, M., Lofsvold, D. and Bulmer, M.", 1990, "Genetics 124:979-993", HowKnown.FROM_MEMORY);
+    /** From so many parameters on, two tests more than parameters are asked for and not one. Ours. */
+    private static final int MANY_PARAMETERS = 5;
+
+    private final int order;
+    private final double firstDay;
+    private final double lastDay;
+
+    /**
+     * @param order of the polynomial, 1 or more
+     * @param firstDay day in milk at which the reduced time is -1
+     * @param lastDay day in milk at which it is 1, after the first
+     */
+    public LegendreModel(int order, double firstDay, double lastDay) {
+        if (order < 1) {
+            throw new IllegalArgumentException("order (" + order + ") must be at least 1");
+        }
+        if (!(lastDay > firstDay)) {
+            throw new IllegalArgumentException("lastDay (" + lastDay + ") must be after firstDay (" + firstDay + ")");
+        }
+        this.order = order;
+        this.firstDay = firstDay;
+        this.lastDay = lastDay;
+    }
+
+    /** The day in milk at which the reduced time is -1. */
+    public double firstDay() {
+        return firstDay;
+    }
+
+    /** The day in milk at which the reduced time is 1. */
+    public double lastDay() {
+        return lastDay;
+    }
+
+    @Override
+    public String id() {
+        return "legendre-" + order;
+    }
+
+    @Override
+    public int version() {
+        return 1;
+    }
+
+    @Override
+    public Citation citation() {
+        return CITATION;
+    }
+
+    @Override
+    public int parameterCount() {
+        return order + 1;
+    }
+
+    @Override
+    public int leastTests() {
+        return parameterCount() >= MANY_PARAMETERS ? parameterCount() + 2 : parameterCount() + 1;
+    }
+
+    @Override
+    public CurveEstimate estimate(double[] daysInMilk, double[] milkKg) {
+        return LinearFit.estimate(
+                this,
+                daysInMilk,
+                milkKg,
+                new LegendreCurve(firstDay, lastDay, new double[order + 1]),
+                c -> new LegendreCurve(firstDay, lastDay, c));
+    }
+}

@@ -1,0 +1,83 @@
+package org.pailbook.lactation.curve;
+
+import java.util.Arrays;
+import org.pailbook.lactation.internal.Link;
+import org.pailbook.lactation.internal.LinkedLeastSquares;
+import org.pailbook.lactation.method.Citation;
+import org.pailbook.lactation.method.HowKnown;
+
+/**
+ * Nelder's inverse polynomial fitted by least squares on the milk weights.
+ *
+ * <p>{@code 1 / y} is linear in the parameters. Start values are the regression of {@code t / y} on {@code (1, t, t^2)} with weights
+ * {@code y^4 / t^2}, then Newton steps. Refused when the denominator falls to zero between the first and the last test.
+ *
+ * @see NelderCurve
+ */
+public final class NelderModel implements CurveModel {
+    private static final Citation CITATION =
+            new Citation("Nelder, J. A.", 1966, "Biometrics 22:128-141", HowKnown.FROM_MEMORY);
+    private static final int PARAMETERS = 3;
+
+    NelderModel() {}
+
+    @Override
+    public String id() {
+        return "nelder-1966";
+    }
+
+    @Override
+    public int version() {
+        return 1;
+    }
+
+    @Override
+    public Citation citation() {
+        return CITATION;
+    }
+
+    @Override
+    public int parameterCount() {
+        return PARAMETERS;
+    }
+
+    @Override
+    public int leastTests() {
+        return PARAMETERS + 1;
+    }
+
+    @Override
+    public CurveEstimate estimate(double[] daysInMilk, double[] milkKg) {
+        Points.require(daysInMilk, milkKg);
+        int tests = daysInMilk.length;
+        if (tests < PARAMETERS) {
+            return CurveEstimate.tooFew(this, tests);
+        }
+        double[] columns = new double[PARAMETERS * tests];
+        for (int i = 0; i < tests; i++) {
+            columns[PARAMETERS * i] = 1 / daysInMilk[i];
+            columns[PARAMETERS * i + 1] = 1;
+            columns[PARAMETERS * i + 2] = daysInMilk[i];
+        }
+        LinkedLeastSquares solver = new LinkedLeastSquares(Link.RECIPROCAL, columns, milkKg);
+        double[] theta = new double[PARAMETERS];
+        boolean found = solver.startFromData(theta) && solver.minimize(theta);
+        if (!found) {
+            // level milk: always above zero, so always a place to start from
+            double meanKg = Arrays.stream(milkKg).average().orElseThrow();
+            theta[0] = 0;
+            theta[1] = 1 / meanKg;
+            theta[2] = 0;
+            found = meanKg > 0 && solver.minimize(theta);
+        }
+        if (!found) {
+            return CurveEstimate.notEstimable(this, "no minimum of the squared residuals");
+        }
+        NelderCurve curve = new NelderCurve(theta[0], theta[1], theta[2]);
+        double first = Arrays.stream(daysInMilk).min().orElseThrow();
+        double last = Arrays.stream(daysInMilk).max().orElseThrow();
+        return curve.isFiniteBetween(first, last)
+                ? CurveEstimate.ofMinimum(this, curve, daysInMilk, milkKg)
+                : CurveEstimate.notEstimable(this, "a pole between the tests");
+    }
+}

@@ -1,0 +1,111 @@
+package org.pailbook.lactation.projection;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.pailbook.lactation.reference.LactationStandard;
+import org.pailbook.lactation.reference.LactationStandards;
+import org.pailbook.lactation.reference.LactationTrait;
+
+class IntervalCalibrationLawTest {
+    private static final long SEED = 2718;
+
+    // factor sqrt(mean(error^2 / SEP^2)), counted against 50 lactations for a factor of 1; by hand: ten errors of 2
+    // standard errors
+    // give (10 x 2 + 50) / 60
+    @Test
+    void fewLactationsMoveTheFactorLittle() {
+        List<ProjectionError> errors = new ArrayList<>();
+        for (int i = 0; i < 10; i++) {
+            errors.add(new ProjectionError(3, 7000, 500, 7000 + (i % 2 == 0 ? 1000 : -1000)));
+        }
+        IntervalCalibration learned = IntervalCalibration.learn(errors);
+        assertThat(learned.factor(3)).isCloseTo(70.0 / 60, within(1e-12));
+        assertThat(learned.factor(2)).isEqualTo(1);
+        assertThat(learned.high(3, Coverage.EIGHTY_PERCENT))
+                .isCloseTo(70.0 / 60 * Coverage.EIGHTY_PERCENT.normalMultiple(), within(1e-12));
+    }
+
+    @Test
+    void manyLactationsGiveTheEndsOfTheirOwnErrors() {
+        Random random = new Random(SEED);
+        List<ProjectionError> learnedFrom = new ArrayList<>();
+        List<ProjectionError> later = new ArrayList<>();
+        for (int i = 0; i < 8000; i++) {
+            // skewed: cows fall short further than they excel
+            double z = 1 - Math.pow(random.nextGaussian(), 2) * 1.3;
+            (i % 2 == 0 ? learnedFrom : later).add(new ProjectionError(1, 7000, 600, 7000 + 600 * z));
+        }
+        IntervalCalibration learned = IntervalCalibration.learn(learnedFrom);
+        ProjectionAccuracy.Row row =
+                ProjectionAccuracy.of(later, learned).rows().get(0);
+        assertThat(row.coverage80Share()).as("seed %d", SEED).isCloseTo(0.80, within(0.025));
+        assertThat(row.coverage95Share()).as("seed %d", SEED).isCloseTo(0.95, within(0.015));
+        assertThat(-learned.low(1, Coverage.NINETY_FIVE_PERCENT))
+                .isGreaterThan(2 * learned.high(1, Coverage.NINETY_FIVE_PERCENT));
+    }
+
+    // worked by hand: truths 10, 20, 30, projections 12, 19, 33, standard error 2
+    @Test
+    void accuracyOfThreeProjections() {
+        List<ProjectionError> errors = List.of(
+                new ProjectionError(2, 12, 2, 10),
+                new ProjectionError(2, 19, 2, 20),
+                new ProjectionError(2, 33, 2, 30));
+        ProjectionAccuracy.Row row =
+                ProjectionAccuracy.of(errors, IntervalCalibration.NONE).rows().get(0);
+        assertThat(row.tests()).isEqualTo(2);
+        assertThat(row.lactations()).isEqualTo(3);
+        assertThat(row.biasKg()).isCloseTo(4 / 3.0, within(1e-12));
+        assertThat(row.meanAbsoluteErrorKg()).isCloseTo(2, within(1e-12));
+        assertThat(row.rootMeanSquareErrorKg()).isCloseTo(Math.sqrt(14 / 3.0), within(1e-12));
+        // errors 2, -1, 3 about their mean: (4 + 49 + 25) / 9 over 2
+        assertThat(row.errorSdKg()).isCloseTo(Math.sqrt(78 / 18.0), within(1e-12));
+        // products of deviations 210, squares 200 and 686 / 3
+        assertThat(row.correlation()).isCloseTo(210 / Math.sqrt(200 * 686 / 3.0), within(1e-12));
+        // |z| is 1, .5 and 1.5
+        assertThat(row.coverage80Share()).isCloseTo(2 / 3.0, within(1e-12));
+        assertThat(row.coverage95Share()).isEqualTo(1);
+        assertThat(row.errorRatio()).isCloseTo(Math.sqrt(14 / 12.0), within(1e-12));
+    }
+
+    @Test
+    void impossibleValuesAreRefused() {
+        assertThatThrownBy(() -> IntervalCalibration.ofFactors(1, 0)).hasMessageContaining("above 0");
+        assertThatThrownBy(() -> new ProjectionError(1, 7000, 0, 7000)).hasMessageContaining("standardErrorKg (0.0)");
+    }
+
+    // On lactations drawn from the model, the error against what all tests tell later has the variance SEP^2 -
+    // SEP_all^2, so the ratio is 1.
+    @Test
+    void pastProjectionsOfATrueModelAreNeitherTooSureNorTooUnsure() {
+        LactationStandard reference = LactationStandards.refinedForCow("HOL", 1, LactationTrait.MILK);
+        double[] mean = new double[306];
+        for (int day = 1; day <= 305; day++) {
+            mean[day] = reference.meanKg(day);
+        }
+        SimulatedHerd simulated = new SimulatedHerd(SEED, reference.spread(), mean);
+        List<HerdLactation> history = new ArrayList<>();
+        for (int cow = 0; cow < 400; cow++) {
+            history.add(new HerdLactation(
+                    "cow " + cow, "HOL", SimulatedHerd.monthly(1, simulated.dailyKg(), 5 + cow % 30, 10)));
+        }
+        HerdStandards standards = HerdStandards.learn(history, SimulatedHerd.LATER);
+        List<ProjectionError> errors = PastProjections.of(history, standards, SimulatedHerd.LATER);
+        ProjectionAccuracy accuracy = ProjectionAccuracy.of(errors, IntervalCalibration.NONE);
+        assertThat(accuracy.rows()).hasSize(10);
+        for (ProjectionAccuracy.Row row : accuracy.rows()) {
+            assertThat(row.lactations()).isEqualTo(400);
+            // four standard errors of a variance ratio from 400 lactations
+            assertThat(row.errorRatio())
+                    .as("seed %d, %d tests", SEED, row.tests())
+                    .isCloseTo(1, within(4 / Math.sqrt(800)));
+            assertThat(row.coverage80Share()).isCloseTo(0.80, within(4 * 0.02));
+        }
+    }
+}
