@@ -143,6 +143,10 @@ public enum FindingCode {
             "reference-of-other-breed",
             Severity.WEAKENS,
             "No standard for her breed; one pooled over breeds stood in."),
+    OWN_EARLIER_LACTATIONS(
+            "own-earlier-lactations",
+            Severity.NOTES,
+            "Her own earlier lactations are part of what is expected of her."),
     IF_MILKED_TO_305("if-milked-to-305", Severity.NOTES, "The 305-day figure holds if she is milked to day 305."),
     LACTATION_ENDED(
             "lactation-ended", Severity.NOTES, "The lactation has ended; her actual yield is the final figure.");

@@ -64,7 +64,7 @@ final class HerdMean {
 
     /** The reference moved to the herd; its spread is that of the rhythm with the learned size. */
     LactationStandard standard(LactationStandard reference, DailySpread rhythm, String name) {
-        double factor = Math.sqrt(spreadFactorSquared());
+        double factor = spreadFactor();
         double[] sd = new double[reference.lastDay()];
         double[] mean = new double[reference.lastDay() + 1];
         for (int day = 1; day < mean.length; day++) {
@@ -86,8 +86,17 @@ final class HerdMean {
         return reference.learned(name, mean, rhythm.withSdPerDay(sd), MeanUncertainty.of(scaled));
     }
 
-    /** Expected square of deviations from the learned mean over their number, shrunk to 1. */
-    private double spreadFactorSquared() {
+    /** Departure of a lactation from the learned mean of its group: {@code 1'R^-1 (d - X b)} over the learned spread. */
+    double levelDeviation(LactationFingerprint lactation) {
+        double deviation = lactation.deviation[0];
+        for (int k = 0; k < SHAPES; k++) {
+            deviation -= coefficients[k] * lactation.shapes[0][k];
+        }
+        return deviation / spreadFactor();
+    }
+
+    /** Root of the expected square of deviations from the learned mean over their number, shrunk to 1. */
+    private double spreadFactor() {
         double square = group.square;
         for (int k = 0; k < SHAPES; k++) {
             square -= 2 * coefficients[k] * group.deviation[k];
@@ -95,6 +104,6 @@ final class HerdMean {
                 square += group.shapes[k][l] * (coefficients[k] * coefficients[l] + covariance[k][l]);
             }
         }
-        return (spreadTests + Math.max(0, square)) / (spreadTests + group.tests);
+        return Math.sqrt((spreadTests + Math.max(0, square)) / (spreadTests + group.tests));
     }
 }

@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import org.pailbook.lactation.finding.Finding;
+import org.pailbook.lactation.finding.FindingCode;
 import org.pailbook.lactation.reference.DailySpread;
 import org.pailbook.lactation.reference.LactationStandard;
 import org.pailbook.lactation.reference.LactationStandards;
@@ -34,6 +36,10 @@ public final class HerdStandards {
     private static final int SHAPES = MeanUncertainty.SHAPES;
     private static final double EARLY_EXTRA_DAYS = 240;
     private static final double EARLY_OVER_DAYS = 45;
+    /** Share of a day's variance that is the cow's own through all her lactations. */
+    private static final double COW_SHARE_OF_YIELD = 0.35;
+
+    private static final double COW_SHARE_OF_SCORE = 0.1;
 
     private final ReferenceStandards reference;
     private final Rules rules;
@@ -114,6 +120,31 @@ public final class HerdStandards {
         return learning.get(trait).forCow(animal, breed, parity);
     }
 
+    /**
+     * The standards of a cow that also know her own earlier lactations: what she gave above or below her group then, a part of it is expected
+     * again. The figure says so by {@link FindingCode#OWN_EARLIER_LACTATIONS}. Without earlier lactations they are those of {@link #forCow}.
+     *
+     * <p>A share of a day's variance is the cow's own through all her lactations, {@value #COW_SHARE_OF_YIELD} of a yield's and {@value
+     * #COW_SHARE_OF_SCORE} of a cell score's. The likeliest on 31 open cows with two lactations was .43 milk, .44 fat, .37 protein, .1 score; the yields
+     * are held back, for cows that calve again are the better ones. Ours.
+     *
+     * @param calvingDate of the lactation to be projected; only lactations begun before it count as earlier
+     */
+    public TraitStandards forCowWithHerPast(String animal, String breed, int parity, LocalDate calvingDate) {
+        return TraitStandards.ofYields(
+                        forCowWithHerPast(animal, breed, parity, calvingDate, LactationTrait.MILK),
+                        forCowWithHerPast(animal, breed, parity, calvingDate, LactationTrait.FAT),
+                        forCowWithHerPast(animal, breed, parity, calvingDate, LactationTrait.PROTEIN),
+                        LactationStandards.correlations())
+                .withCells(forCowWithHerPast(animal, breed, parity, calvingDate, LactationTrait.CELLS));
+    }
+
+    /** The same for one trait. */
+    public LactationStandard forCowWithHerPast(
+            String animal, String breed, int parity, LocalDate calvingDate, LactationTrait trait) {
+        return learning.get(trait).forCowWithHerPast(animal, breed, parity, calvingDate);
+    }
+
     private static DailySpread rhythm(LactationTrait trait) {
         double r = trait == LactationTrait.CELLS ? 0.995 : 0.998;
         double e = switch (trait) {
@@ -136,6 +167,7 @@ public final class HerdStandards {
         private final DailySpread rhythm;
         private final Map<String, LactationFingerprint> byGroup = new LinkedHashMap<>();
         private final Map<String, Map<String, LactationFingerprint>> byAnimal = new HashMap<>();
+        private final Map<String, List<Earlier>> lactationsOf = new HashMap<>();
         private final Map<String, LactationStandard> forNewCow = new HashMap<>();
 
         TraitLearning(LactationTrait trait, DailySpread rhythm) {
@@ -154,7 +186,30 @@ public final class HerdStandards {
                 byAnimal.computeIfAbsent(one.animal(), unused -> new HashMap<>())
                         .computeIfAbsent(group, unused -> new LactationFingerprint())
                         .add(print, 1);
+                lactationsOf
+                        .computeIfAbsent(one.animal(), unused -> new ArrayList<>())
+                        .add(new Earlier(one.lactation().calvingDate(), group, print));
             }
+        }
+
+        /** Levels of one cow through her lactations: a common part, found again in each as far as its tests show it. */
+        LactationStandard forCowWithHerPast(String animal, String breed, int parity, LocalDate calvingDate) {
+            LactationStandard standard = forCow(animal, breed, parity);
+            double share = trait == LactationTrait.CELLS ? COW_SHARE_OF_SCORE : COW_SHARE_OF_YIELD;
+            double precision = 1 / share;
+            double weighted = 0;
+            for (Earlier one : lactationsOf.getOrDefault(animal, List.of())) {
+                if (one.calvingDate().isBefore(calvingDate)) {
+                    // tests of one lactation with the common part taken out of their variance (Sherman and Morrison)
+                    double without = 1 - share * one.print().shapes[0][0];
+                    precision += one.print().shapes[0][0] / without;
+                    weighted += mean(one.group(), byAnimal.get(animal)).levelDeviation(one.print()) / without;
+                }
+            }
+            return weighted == 0
+                    ? standard
+                    : standard.withKnownLevel(weighted / precision, share - 1 / precision)
+                            .withFinding(Finding.of(FindingCode.OWN_EARLIER_LACTATIONS));
         }
 
         LactationStandard forCow(String animal, String breed, int parity) {
@@ -166,21 +221,28 @@ public final class HerdStandards {
 
         private LactationStandard learned(String breed, int parity, Map<String, LactationFingerprint> own) {
             String group = group(breed, parity);
+            return mean(group, own).standard(reference.forCow(breed, parity, trait), rhythm, group);
+        }
+
+        /** The mean of a group without one cow. */
+        private HerdMean mean(String group, Map<String, LactationFingerprint> own) {
             List<LactationFingerprint> prints = new ArrayList<>();
-            LactationFingerprint hers = new LactationFingerprint();
-            prints.add(hers);
+            LactationFingerprint wanted = new LactationFingerprint();
+            prints.add(wanted);
             byGroup.forEach((name, print) -> {
                 LactationFingerprint others = print.copy();
                 if (own.containsKey(name)) {
                     others.add(own.get(name), -1);
                 }
                 if (name.equals(group)) {
-                    hers.add(others, 1);
+                    wanted.add(others, 1);
                 } else {
                     prints.add(others);
                 }
             });
-            return new HerdMean(prints, rules).standard(reference.forCow(breed, parity, trait), rhythm, group);
+            return new HerdMean(prints, rules);
         }
+
+        record Earlier(LocalDate calvingDate, String group, LactationFingerprint print) {}
     }
 }

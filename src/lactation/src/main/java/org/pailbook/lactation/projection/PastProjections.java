@@ -15,8 +15,8 @@ import org.pailbook.lactation.testday.UsableTests;
  * its intervals from.
  *
  * <p>Completed: milked to day 275 or later, and known by all her tests with a reliability of .9 or more. What she came to is itself a best prediction
- * from all tests, so the standard error of the difference is {@code sqrt(SEP^2 - SEP_all^2)}. Her own lactations take no part in her standard; other
- * cows' tests up to the as-of date do, also later ones than the projection would have known. Rules of ours.
+ * from all tests, so the standard error of the difference is {@code sqrt(SEP^2 - SEP_all^2)}. Of her own lactations only earlier ones take part in her
+ * standard; other cows' tests up to the as-of date do, also later ones than the projection would have known. Rules of ours.
  */
 public final class PastProjections {
     private static final int COMPLETED_FROM_DAY = 275;

@@ -23,6 +23,8 @@ final class TestDayWeights {
     private final TestRecords records;
     private final double[] deviation;
     private final Cholesky measured;
+    /** what is known of the cow's own level; only where a trait stands alone, several would have to be known together */
+    private final double knownLevelVariance;
     /** shapes of the mean's error on the day of each measurement; null where the standard of the trait does not know it */
     private final double[][] shapes;
 
@@ -34,6 +36,7 @@ final class TestDayWeights {
         shapes = new double[n][];
         double[] variances = new double[n * (n + 1) / 2];
         DailySpread fading = standards.first().spread();
+        knownLevelVariance = standards.traits().size() == 1 ? standards.first().knownLevelVariance() : 0;
         for (int i = 0, place = 0; i < n; i++) {
             int trait = records.trait(i);
             int day = records.day(i);
@@ -47,6 +50,7 @@ final class TestDayWeights {
                 double lasting = standards.lasting(trait, otherTrait) * fading.lastingCorrelation(day, otherDay);
                 double shares = day == otherDay ? lasting + standards.daily(trait, otherTrait) : lasting;
                 variances[place] = sd * standards.standard(otherTrait).spread().sdPerDay(otherDay) * shares;
+                variances[place] -= knownLevelVariance;
                 if (otherTrait == trait && unsure.isPresent()) {
                     variances[place] += unsure.get().between(shapes[i], shapes[j]);
                 }
@@ -109,7 +113,10 @@ final class TestDayWeights {
     private Predicted predict(
             int trait, double[] covariance, double mean, double variance, int daysSummed, double[] shapesSummed) {
         Optional<MeanUncertainty> unsure = standards.standard(trait).meanUncertainty();
-        double all = variance;
+        double all = variance - daysSummed * daysSummed * knownLevelVariance;
+        for (int i = 0; i < covariance.length; i++) {
+            covariance[i] -= daysSummed * knownLevelVariance;
+        }
         if (unsure.isPresent()) {
             all += unsure.get().between(shapesSummed, shapesSummed);
             for (int i = 0; i < covariance.length; i++) {

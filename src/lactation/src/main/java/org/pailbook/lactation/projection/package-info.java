@@ -27,7 +27,7 @@
  * <caption>Accuracy by number of tests</caption>
  * <tr><th>tests</th><th>plain standard</th><th>learned</th><th>inside 80 %</th><th>inside 95 %</th></tr>
  * <tr><td>0</td><td>13.0</td><td>13.0</td><td>.79</td><td>.94</td></tr>
- * <tr><td>1</td><td>10.8</td><td>10.6</td><td>.75</td><td>.98</td></tr>
+ * <tr><td>1</td><td>10.9</td><td>10.6</td><td>.75</td><td>.98</td></tr>
  * <tr><td>2</td><td>8.8</td><td>8.3</td><td>.82</td><td>.93</td></tr>
  * <tr><td>3</td><td>7.0</td><td>6.7</td><td>.79</td><td>.95</td></tr>
  * <tr><td>4</td><td>5.9</td><td>5.8</td><td>.78</td><td>.94</td></tr>
@@ -38,6 +38,9 @@
  * <tr><td>9</td><td>2.3</td><td>2.3</td><td>.83</td><td>.95</td></tr>
  * <tr><td>10</td><td>2.1</td><td>2.0</td><td>.86</td><td>.96</td></tr>
  * </table>
+ *
+ * <p>Where a cow has an earlier lactation on record ({@link HerdStandards#forCowWithHerPast}; 22 of the 109), her root mean square error
+ * falls from 1237, 951, 717, 604 to 947, 827, 664, 590 kg with 0 to 3 tests; the table does without.
  *
  * <p>What the model itself expects after 1, 2, 3, 5, 8 tests is 9.9, 8.2, 6.8, 4.7, 2.7 %; the measured errors lie within two standard errors
  * of that, so these tests alone do not hold much more. All these cows milked past day 255: real herds err more after few tests.

@@ -15,6 +15,8 @@ import org.pailbook.lactation.method.Citation;
  * <p>kg of milk per day; day 1 is the day after calving. Immutable, and made once for many cows: totals are running sums.
  */
 public final class LactationStandard {
+    private static final int MIDDLE_DAY = 153;
+
     private final String group;
     private final Citation source;
     private final double[] meanKg;
@@ -22,6 +24,7 @@ public final class LactationStandard {
     private final DailySpread spread;
     private final double herdLevelSdKgPerDay;
     private final Optional<MeanUncertainty> meanUncertainty;
+    private final double knownLevelVariance;
     private final List<Finding> findings;
 
     private LactationStandard(
@@ -31,6 +34,7 @@ public final class LactationStandard {
             DailySpread spread,
             double herdLevelSdKgPerDay,
             Optional<MeanUncertainty> meanUncertainty,
+            double knownLevelVariance,
             List<Finding> findings) {
         this.group = group;
         this.source = source;
@@ -38,6 +42,7 @@ public final class LactationStandard {
         this.spread = spread;
         this.herdLevelSdKgPerDay = herdLevelSdKgPerDay;
         this.meanUncertainty = meanUncertainty;
+        this.knownLevelVariance = knownLevelVariance;
         this.findings = List.copyOf(findings);
         this.meanTotalKg = new double[meanKg.length];
         for (int day = 1; day < meanKg.length; day++) {
@@ -64,7 +69,7 @@ public final class LactationStandard {
                 throw new IllegalArgumentException("meanKgPerDay (" + mean[day] + ") must be finite on day " + day);
             }
         }
-        return new LactationStandard(group, source, mean, spread, 0, Optional.empty(), List.of());
+        return new LactationStandard(group, source, mean, spread, 0, Optional.empty(), 0, List.of());
     }
 
     /** The same with a herd level known only to within this standard deviation, kg per day; 0 if it is exactly known. */
@@ -72,14 +77,16 @@ public final class LactationStandard {
         if (!(sdKgPerDay >= 0 && sdKgPerDay < Double.POSITIVE_INFINITY)) {
             throw new IllegalArgumentException("sdKgPerDay (" + sdKgPerDay + ") must be 0 or more");
         }
-        return new LactationStandard(group, source, meanKg, spread, sdKgPerDay, meanUncertainty, findings);
+        return new LactationStandard(
+                group, source, meanKg, spread, sdKgPerDay, meanUncertainty, knownLevelVariance, findings);
     }
 
     /** The same with one thing more to tell of every figure made from it. */
     public LactationStandard withFinding(Finding finding) {
         List<Finding> more = new ArrayList<>(findings);
         more.add(finding);
-        return new LactationStandard(group, source, meanKg, spread, herdLevelSdKgPerDay, meanUncertainty, more);
+        return new LactationStandard(
+                group, source, meanKg, spread, herdLevelSdKgPerDay, meanUncertainty, knownLevelVariance, more);
     }
 
     /**
@@ -97,7 +104,32 @@ public final class LactationStandard {
                     "meanKgPerDay.length (" + meanKgPerDay.length + ") must be " + meanKg.length);
         }
         return new LactationStandard(
-                ofGroup, source, meanKgPerDay.clone(), newSpread, 0, Optional.of(uncertainty), findings);
+                ofGroup, source, meanKgPerDay.clone(), newSpread, 0, Optional.of(uncertainty), 0, findings);
+    }
+
+    /**
+     * The standard of one cow of whose own level something is known already: her mean is moved, and that part no longer varies.
+     *
+     * @param shiftSd by how many standard deviations of a day she is expected to differ from her group
+     * @param knownShare share of a day's variance that is known so, 0 to below .8
+     */
+    public LactationStandard withKnownLevel(double shiftSd, double knownShare) {
+        if (!(knownShare >= 0 && knownShare < 0.8) || !Double.isFinite(shiftSd)) {
+            throw new IllegalArgumentException(
+                    "knownShare (" + knownShare + ") must be 0 to below 0.8, shiftSd (" + shiftSd + ") finite");
+        }
+        double[] moved = new double[meanKg.length];
+        for (int day = 1; day < moved.length; day++) {
+            moved[day] = meanKg[day] + shiftSd * spread.sdPerDay(day);
+        }
+        double sd = spread.sdPerDay(MIDDLE_DAY);
+        return new LactationStandard(
+                group, source, moved, spread, herdLevelSdKgPerDay, meanUncertainty, knownShare * sd * sd, findings);
+    }
+
+    /** Variance of a lasting level that is known of the single cow, to be taken off the covariance of any two days; 0 for a group. */
+    public double knownLevelVariance() {
+        return knownLevelVariance;
     }
 
     /** How unsure the mean itself is, for standards that learned it; else the herd level's standard deviation stands for it. */

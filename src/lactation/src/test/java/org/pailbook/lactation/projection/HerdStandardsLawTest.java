@@ -13,6 +13,7 @@ import org.pailbook.lactation.reference.LactationStandard;
 import org.pailbook.lactation.reference.LactationStandards;
 import org.pailbook.lactation.reference.LactationTrait;
 import org.pailbook.lactation.reference.MeanUncertainty;
+import org.pailbook.lactation.testday.Lactation;
 
 class HerdStandardsLawTest {
     private static final long SEED = 99;
@@ -89,6 +90,22 @@ class HerdStandardsLawTest {
             assertThat(full.spread().sdPerDay(day)).isCloseTo(leftOut.spread().sdPerDay(day), within(1e-9));
             assertThat(reversed.meanKg(day)).isCloseTo(leftOut.meanKg(day), within(1e-9));
         }
+    }
+
+    @Test
+    void aLaterLactationIsNotHerPast() {
+        Lactation past = WorkedCow.withTests(20, 40, 100, 38);
+        HerdStandards herd = HerdStandards.learn(List.of(new HerdLactation("her", "HOL", past)), SimulatedHerd.LATER);
+        LactationStandard earlier =
+                herd.forCowWithHerPast("her", "HOL", 1, WorkedCow.CALVING.minusDays(400), LactationTrait.MILK);
+        LactationStandard same = herd.forCowWithHerPast("her", "HOL", 1, WorkedCow.CALVING, LactationTrait.MILK);
+        LactationStandard next =
+                herd.forCowWithHerPast("her", "HOL", 2, WorkedCow.CALVING.plusDays(400), LactationTrait.MILK);
+        LactationStandard without = herd.forCow("her", "HOL", 2, LactationTrait.MILK);
+        assertThat(earlier.findings()).isEmpty();
+        assertThat(same.findings()).isEmpty();
+        assertThat(next.meanKg(100)).isGreaterThan(without.meanKg(100));
+        assertThat(next.knownLevelVariance()).isPositive();
     }
 
     @Test

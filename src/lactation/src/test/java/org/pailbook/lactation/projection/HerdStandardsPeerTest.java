@@ -3,6 +3,7 @@ package org.pailbook.lactation.projection;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -13,6 +14,8 @@ import org.apache.commons.math3.linear.MatrixUtils;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
 import org.junit.jupiter.api.Test;
+import org.pailbook.lactation.finding.Finding;
+import org.pailbook.lactation.finding.FindingCode;
 import org.pailbook.lactation.reference.LactationStandard;
 import org.pailbook.lactation.reference.LactationStandards;
 import org.pailbook.lactation.reference.LactationTrait;
@@ -171,6 +174,82 @@ class HerdStandardsPeerTest {
         assertThat(projection.sharedHerdErrorKg())
                 .isCloseTo(Math.sqrt(standard.meanUncertainty().orElseThrow().between(left, left)), within(1e-7));
         assertThat(projection.sharedHerdErrorKg()).isLessThan(error);
+    }
+
+    // selection index on the cow's two earlier lactations and her tests at once: days of different lactations go
+    // together by .35 of the variance
+    @Test
+    void aCowsPastEntersAsIfAllHerTestsWereProjectedTogether() {
+        double[][] past = {{25, 33, 66, 35, 140, 28}, {15, 42, 90, 43, 200, 33, 260, 29}};
+        List<HerdLactation> history = new ArrayList<>();
+        for (int i = 0; i < 2; i++) {
+            Lactation dated = WorkedCow.withTests(past[i]);
+            LocalDate calving = WorkedCow.CALVING.minusDays(800 - 400 * i);
+            List<TestDay> tests = dated.testDays().stream()
+                    .map(test -> TestDay.ofMilk(
+                            calving.plusDays(dated.daysInMilk(test.date())),
+                            test.milkKg().orElseThrow()))
+                    .toList();
+            history.add(new HerdLactation("her", "HOL", Lactation.inMilk(1 + i, calving, tests)));
+        }
+        HerdStandards herd = HerdStandards.learn(history, SimulatedHerd.LATER);
+        double[] now = {20, 45, 50, 47};
+        LactationStandard known = herd.forCowWithHerPast("her", "HOL", 3, WorkedCow.CALVING, LactationTrait.MILK);
+        assertThat(known.findings()).extracting(Finding::code).containsExactly(FindingCode.OWN_EARLIER_LACTATIONS);
+        Projection305 projection = WorkedCow.project(known, now);
+
+        List<double[]> all = new ArrayList<>();
+        for (int lactation = 0; lactation < 3; lactation++) {
+            double[] tests = lactation < 2 ? past[lactation] : now;
+            LactationStandard group = herd.forCow("her", "HOL", lactation + 1, LactationTrait.MILK);
+            for (int i = 0; i < tests.length; i += 2) {
+                int day = (int) tests[i];
+                double sd = group.spread().sdPerDay(day);
+                all.add(new double[] {lactation, day, (tests[i + 1] - group.meanKg(day)) / sd});
+            }
+        }
+        LactationStandard group = herd.forCow("her", "HOL", 3, LactationTrait.MILK);
+        double sd = group.spread().sdPerDay(1);
+        int n = all.size();
+        RealMatrix v = new Array2DRowRealMatrix(n, n);
+        RealVector c = new ArrayRealVector(n);
+        RealVector d = new ArrayRealVector(n);
+        double variance = 0;
+        for (int t = 1; t <= 305; t++) {
+            for (int s = 1; s <= 305; s++) {
+                variance += correlation(t, s) + mean(group, t, s) / (sd * sd);
+            }
+        }
+        for (int i = 0; i < n; i++) {
+            double[] one = all.get(i);
+            d.setEntry(i, one[2]);
+            for (int j = 0; j < n; j++) {
+                double[] other = all.get(j);
+                boolean same = one[0] == other[0];
+                double mean = one[0] == 2 && same ? mean(group, (int) one[1], (int) other[1]) / (sd * sd) : 0;
+                v.setEntry(i, j, same ? correlation((int) one[1], (int) other[1]) + mean : 0.35);
+            }
+            double sum = 0;
+            for (int t = 1; t <= 305; t++) {
+                sum += one[0] == 2 ? correlation((int) one[1], t) + mean(group, (int) one[1], t) / (sd * sd) : 0.35;
+            }
+            c.setEntry(i, sum);
+        }
+        RealVector w = new LUDecomposition(v).getSolver().solve(c);
+        double expected = group.meanTotalKg(305) + sd * w.dotProduct(d);
+        assertThat(projection.milk305Kg()).isCloseTo(expected, within(1e-6));
+        double error = sd * Math.sqrt(variance - w.dotProduct(c));
+        assertThat(projection.standardErrorKg()).isCloseTo(error, within(1e-6));
+        assertThat(projection.standardErrorKg())
+                .isLessThan(WorkedCow.project(group, now).standardErrorKg());
+    }
+
+    private static double correlation(int t, int s) {
+        return 0.82 * Math.pow(0.998, Math.abs(pace(t) - pace(s))) + (t == s ? 0.18 : 0);
+    }
+
+    private static double mean(LactationStandard group, int t, int s) {
+        return group.meanUncertainty().orElseThrow().between(shapes(t), shapes(s));
     }
 
     private static double pace(int day) {
