@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.concurrent.ConcurrentHashMap;
 import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.finding.FindingCode;
 import org.pailbook.lactation.reference.DailySpread;
@@ -168,7 +169,8 @@ public final class HerdStandards {
         private final Map<String, LactationFingerprint> byGroup = new LinkedHashMap<>();
         private final Map<String, Map<String, LactationFingerprint>> byAnimal = new HashMap<>();
         private final Map<String, List<Earlier>> lactationsOf = new HashMap<>();
-        private final Map<String, LactationStandard> forNewCow = new HashMap<>();
+        // filled while projecting, which several threads may do at once
+        private final Map<String, LactationStandard> forNewCow = new ConcurrentHashMap<>();
 
         TraitLearning(LactationTrait trait, DailySpread rhythm) {
             this.trait = trait;
