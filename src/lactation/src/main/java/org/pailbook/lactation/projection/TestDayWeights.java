@@ -75,6 +75,16 @@ final class TestDayWeights {
         return deviation[record];
     }
 
+    /** Turns b, one number a measurement, into {@code Vm^-1 b}. */
+    void solveInPlace(double[] b) {
+        measured.solveInPlace(b);
+    }
+
+    /** Deviations of all measurements from their means, a fresh array. */
+    double[] deviations() {
+        return deviation.clone();
+    }
+
     /** Sum of days 1 to {@code toDay} of a trait. */
     Predicted total(int trait, int toDay) {
         LactationStandard standard = standards.standard(trait);
