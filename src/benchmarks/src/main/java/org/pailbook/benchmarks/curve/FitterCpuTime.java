@@ -10,8 +10,8 @@ import org.pailbook.lactation.curve.CurveParameter;
 import org.pailbook.lactation.curve.LactationCurves;
 
 /**
- * Wood fits a second of processor time, ours and Commons Math's in turn. Processor time of the thread and not of the clock, so that a busy machine
- * disturbs the ratio little; {@link CurveFitBenchmark} is the same by the clock.
+ * Wood fits a second of processor time, ours and Commons Math's in turn. Processor time of the thread and not of the clock, so
+ * that a busy machine disturbs the ratio little; {@link CurveFitBenchmark} is the same by the clock.
  */
 public final class FitterCpuTime {
     private static final int ROUNDS = 12;
@@ -24,7 +24,9 @@ public final class FitterCpuTime {
 
     private FitterCpuTime() {}
 
-    /** Prints a line for each fitter: name, fits a second (median of the rounds), and for ours the sum of all residual squares. */
+    /**
+     * Prints a line for each fitter: name, fits a second (median of the rounds), and for ours the sum of all residual squares.
+     */
     public static void main(String[] args) {
         new CurveFitBenchmark().answersMustAgree();
         WoodSeries series = new WoodSeries();

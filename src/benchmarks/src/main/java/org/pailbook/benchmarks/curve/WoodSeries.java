@@ -5,7 +5,8 @@ import java.util.Random;
 import org.pailbook.lactation.curve.LactationCurves;
 
 /**
- * Invented lactations of ten monthly tests: a Wood curve of its own for each cow, and noise of 1.2 kg. Usual parameters, fixed seed.
+ * Invented lactations of ten monthly tests: a Wood curve of its own for each cow, and noise of 1.2 kg. Usual parameters, fixed
+ * seed.
  */
 public final class WoodSeries {
     static final int COWS = 64;

@@ -153,7 +153,16 @@ public enum FindingCode {
             "What a test day had in common for the whole herd was taken out of her weight."),
     IF_MILKED_TO_305("if-milked-to-305", Severity.NOTES, "The 305-day figure holds if she is milked to day 305."),
     LACTATION_ENDED(
-            "lactation-ended", Severity.NOTES, "The lactation has ended; her actual yield is the final figure.");
+            "lactation-ended", Severity.NOTES, "The lactation has ended; her actual yield is the final figure."),
+    STANDARD_LEARNED(
+            "standard-learned",
+            Severity.NOTES,
+            "The standard of her group has learned from other cows of the herd; none of her own tests took part."),
+    TESTS_AFTER_AS_OF("tests-after-as-of", Severity.NOTES, "Test days after the as-of day took no part."),
+    CALVING_AFTER_AS_OF(
+            "calving-after-as-of",
+            Severity.WEAKENS,
+            "She had not calved on the as-of day; nothing of her is known yet.");
 
     private final String code;
     private final Severity severity;

@@ -152,7 +152,7 @@ public final class HerdOnDay {
     public Figure meanProjection305() {
         List<Projection305> projections = cows.stream()
                 .filter(cow -> cow.state() == CowState.IN_MILK)
-                .map(cow -> cow.projection(cow.lactations().latest().orElseThrow()))
+                .map(cow -> cow.milkProjection(cow.lactations().latest().orElseThrow()))
                 .toList();
         Figure.Builder figure = Figure.of(HerdMean.OF_PROJECTIONS, "kg", asOf);
         int n = projections.size();

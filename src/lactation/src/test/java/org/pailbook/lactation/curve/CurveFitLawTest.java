@@ -17,7 +17,9 @@ import org.pailbook.lactation.finding.FindingCode;
 import org.pailbook.lactation.testday.Lactation;
 import org.pailbook.lactation.testday.TestDay;
 
-/** What a fitted curve may claim. The limits are ours (see {@link CurveRules}); the curves the tests are drawn from are invented. */
+/**
+ * What a fitted curve may claim. The limits are ours (see {@link CurveRules}); the curves the tests are drawn from are invented.
+ */
 class CurveFitLawTest {
     private static final LocalDate CALVING = LocalDate.of(2023, 10, 1);
     private static final LocalDate LATE = LocalDate.of(2025, 1, 1);

@@ -10,8 +10,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * Wood's curve with a 15 kg/d, b 0.2, c 0.004 per day. Values computed apart from this library in double precision with numpy and scipy;
- * tolerance is half the last printed digit, or more where more is said.
+ * Wood's curve with a 15 kg/d, b 0.2, c 0.004 per day. Values computed apart from this library in double precision with numpy and
+ * scipy; tolerance is half the last printed digit, or more where more is said.
  */
 class WoodCurvePublishedTest {
     private static final WoodCurve W = new WoodCurve(15, 0.2, 0.004);

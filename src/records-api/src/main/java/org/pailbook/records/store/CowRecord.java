@@ -22,7 +22,7 @@ public record CowRecord(
 
     /** The animal as she was on that day. */
     public CowOnDay onDay(LocalDate day) {
-        return CowOnDay.of(history, breed.orElse(""), day);
+        return CowOnDay.of(id, history, breed.orElse(""), day);
     }
 
     /** The identifier by which the animal is shown. */
