@@ -15,11 +15,13 @@ import org.pailbook.records.wire.FindingView;
  * A lactation as posted to be projected or learned from.
  *
  * @param id the caller's; null in a history that has none
- * @param animal tells cows apart; a cow of her own where none was posted
+ * @param animal as posted; null if it was not
+ * @param cow tells cows apart: the animal, or a cow of her own
  * @param breed empty text if not posted
  * @param isParityPosted false if parity 1 stood in
  */
-record PostedHerdLactation(String id, String animal, String breed, boolean isParityPosted, Lactation lactation) {
+record PostedHerdLactation(
+        String id, String animal, String cow, String breed, boolean isParityPosted, Lactation lactation) {
     static final int MOST_PARITY = 99;
     static final int LONGEST_TEXT = 100;
 
@@ -59,14 +61,16 @@ record PostedHerdLactation(String id, String animal, String breed, boolean isPar
                 tests.stream().map(PostedTestDay::toLibrary).toList());
         return Optional.of(new PostedHerdLactation(
                 id,
-                animal == null ? "alone at " + place : animal,
+                animal,
+                // no posted text may hold such a character
+                animal == null ? "\0" + place : animal,
                 breed == null ? "" : breed,
                 parity != null,
                 lactation));
     }
 
     HerdLactation toLibrary() {
-        return new HerdLactation(animal, breed, lactation);
+        return new HerdLactation(cow, breed, lactation);
     }
 
     /** The last day anything was posted for. */

@@ -79,9 +79,7 @@ record ProjectionsView(
         static ResultView of(ProjectedLactation one, boolean explain) {
             return new ResultView(
                     one.posted().id(),
-                    one.posted().animal().startsWith("alone at ")
-                            ? null
-                            : one.posted().animal(),
+                    one.posted().animal(),
                     one.daysInMilk() < 0 ? null : one.daysInMilk(),
                     one.projection().tests(),
                     EstimateView.of(one.milk(), one.projection().reliabilityShare(LactationTrait.MILK), explain),

@@ -71,6 +71,7 @@ final class TestDayTable {
         table.tests.forEach((key, days) -> lactations.add(new PostedHerdLactation(
                 null,
                 key.animal(),
+                key.animal(),
                 table.breeds.get(key),
                 true,
                 Lactation.inMilk(key.parity(), key.calvingDate(), days))));
