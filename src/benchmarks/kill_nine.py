@@ -223,7 +223,7 @@ def one_run(service, herd):
     strange = [key for key in found if key not in sent or found[key] not in sent[key]]
     return {
         "seconds": round(seconds, 1), "posts": sum(book.requests for book in books[:-1]), "bulks": books[-1].requests,
-        "acknowledged": len(acknowledged), "found": len(found), "lost": len(lost), "changed": len(changed) + len(strange),
+        "acknowledged": len(acknowledged), "found": len(found), "lost": len(lost), "changed": len({*changed, *strange}),
         "integrity": checked_dead if checked_dead != "ok" else integrity(),
     }
 

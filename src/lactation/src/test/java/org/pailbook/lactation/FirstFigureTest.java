@@ -50,13 +50,17 @@ class FirstFigureTest {
     @Test
     void isTheOneReadmeShows() throws Exception {
         Path readme = Path.of("..", "..", "README.md");
-        String shown = Files.readString(readme).replaceAll("\\s+", " ");
+        String shown = Files.readString(readme);
         Figure figure = firstFigure();
         assertThat(shown).contains(String.format(java.util.Locale.ROOT, "%.0f kg", figure.orThrow()));
         String source = Files.readString(Path.of("src/test/java/org/pailbook/lactation/FirstFigureTest.java"));
-        String lines = source.split("// snippet")[1].replaceAll("\\s+", " ");
-        String body = lines.substring(lines.indexOf('{') + 1, lines.lastIndexOf("return"))
-                .strip();
-        assertThat(shown).contains(body);
+        String lines = source.split("// snippet")[1];
+        String body = lines.substring(lines.indexOf('{') + 1, lines.lastIndexOf("return"));
+        // the page and the formatter break lines in different places
+        assertThat(withoutBlanks(shown)).contains(withoutBlanks(body));
+    }
+
+    private static String withoutBlanks(String text) {
+        return text.replaceAll("\\s+", "");
     }
 }

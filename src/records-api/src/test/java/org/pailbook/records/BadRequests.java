@@ -204,6 +204,11 @@ final class BadRequests {
                 of("PUT on a herd", RawRequest.of("PUT", HERD), 405, "method-not-allowed", "@Allow"),
                 of("PATCH on an animal", RawRequest.of("PATCH", ANIMAL), 405, "method-not-allowed", "@Allow"),
                 of("POST on a summary", post(HERD + "/summary", "{}"), 405, "method-not-allowed", "@Allow"),
+                parameter(
+                        "an address of 9,000",
+                        get(HERD + "?" + "x".repeat(9_000) + "=1"),
+                        "unknown-parameter",
+                        "x".repeat(80) + "…"),
                 of("HTML wanted", get(HERD + "/summary").with("Accept", "text/html"), 406, "not-acceptable", ""),
                 of("XML wanted", get(TEST_DAYS).with("Accept", "application/xml"), 406, "not-acceptable", ""));
     }

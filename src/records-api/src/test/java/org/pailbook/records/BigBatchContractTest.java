@@ -9,6 +9,7 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.LocalDate;
+import java.util.List;
 import javax.sql.DataSource;
 import org.junit.jupiter.api.Test;
 
@@ -53,6 +54,25 @@ class BigBatchContractTest {
         assertThat(second.countAt("/updated") + second.countAt("/created")).isZero();
         assertThat(StoredRows.in(database)).isEqualTo(before);
         assertThat(highestVersion(herd.code())).isEqualTo(1);
+    }
+
+    /** 80,000 identifiers in one transaction: more values than PostgreSQL takes in one statement (65,535). */
+    @Test
+    void asManyAnimalsAsAllOrNothingAllowsAreTakenWithFourIdentifiersEach() {
+        TestHerd herd = TestHerd.make();
+        StringBuilder animals = new StringBuilder();
+        for (int cow = 0; cow < 20_000; cow++) {
+            animals.append("{\"identifiers\":[");
+            for (String letter : List.of("A", "B", "C", "D")) {
+                animals.append(letter.equals("A") ? "" : ",").append(TestHerd.animal(letter + cow));
+            }
+            animals.append("]}\n");
+        }
+        Answer first = herd.bulk("animals", TestHerd.NDJSON, animals.toString(), "?atomic=true")
+                .expecting(200);
+        assertThat(first.countAt("/created")).isEqualTo(20_000);
+        assertThat(herd.getAnimal("D19999", "").expecting(200).textAt("/record/identifiers/0/id"))
+                .isEqualTo("A19999");
     }
 
     private int highestVersion(String herdCode) throws SQLException {

@@ -136,4 +136,13 @@ class CalculateCorrectedMilkContractTest {
                         .textAt("/errors/0/code"))
                 .isEqualTo("too-many");
     }
+
+    // a body of 31 MB of empty objects once ended in a failure for want of memory
+    @Test
+    void aMillionEmptyObjectsAreTooMuchToHoldAtOnce() {
+        Answer answer = correct("", "{\"method\":\"fcm-4\",\"rows\":[" + "{},".repeat(600_000) + "{}]}")
+                .expecting(413);
+        assertThat(answer.textAt("/code")).isEqualTo("too-large");
+        assertThat(answer.textAt("/detail")).contains("send it in parts");
+    }
 }

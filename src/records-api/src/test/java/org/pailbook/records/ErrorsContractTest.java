@@ -245,6 +245,8 @@ class ErrorsContractTest {
                 .expecting(422);
         assertThat(answer.header("content-type").orElse("")).startsWith("application/problem+json");
         assertThat(answer.textAt("/code")).isEqualTo("batch-rejected");
+        assertThat(answer.textAt("/instance")).isEqualTo("/v1/herds/" + names.get("herd") + "/test-days/bulk");
+        assertThat(answer.textAt("/requestId")).isNotBlank();
         assertThat(answer.countAt("/refused")).isEqualTo(1);
         assertThat(answer.at("/rows").findValuesAsText("code")).contains("negative-value");
         assertThat(answer.text()).contains("/1/milkKg").doesNotContainPattern(INSIDE);

@@ -104,6 +104,17 @@ class SampleHerdContractTest {
     }
 
     @Test
+    void theFirstAndTheLastDayThatCanBeAskedForAreAnsweredToo() {
+        Answer first = summary(LocalDate.of(1990, 1, 1));
+        assertThat(first.textAt("/status")).isEqualTo("notEnoughData");
+        assertThat(first.countAt("/animals/notCalved")).isEqualTo(192);
+        Answer last = summary(LocalDate.of(2100, 12, 31));
+        assertThat(last.countAt("/animals/left")).isEqualTo(78);
+        assertThat(last.textAt("/lastTestDate"))
+                .isEqualTo(new SampleBook(DAYS.get(1)).lastTestDate().toString());
+    }
+
+    @Test
     void theLastTestDateIsAddedUpAndWeightedAsInTheBook() {
         for (LocalDate day : DAYS) {
             SampleBook book = new SampleBook(day);

@@ -22,6 +22,7 @@ class ServiceArchitectureTest {
     private static final String INTAKE = "..records.intake..";
     private static final String EXCHANGE = "..records.exchange..";
     private static final String ACCESS = "..records.access..";
+    private static final String COMPUTED = "..records.computed..";
     private static final String APP = "..records.app..";
     private static final String[] SLICES = {
         "..records.herd..",
@@ -29,7 +30,8 @@ class ServiceArchitectureTest {
         "..records.event..",
         "..records.testday..",
         "..records.projection..",
-        "..records.summary.."
+        "..records.summary..",
+        "..records.calculate.."
     };
 
     private static final JavaClasses SERVICE = new ClassFileImporter()
@@ -168,6 +170,17 @@ class ServiceArchitectureTest {
                 .should()
                 .dependOnClassesThat(areOfTheServiceOutside(EXCHANGE, INTAKE, ACCESS, STORE, WIRE, PROBLEM))
                 .because("a new kind of record must get its files for nothing")
+                .check(SERVICE);
+    }
+
+    @Test
+    void computedFiguresDoNotKnowWhetherTheyWereStoredOrPosted() {
+        noClasses()
+                .that()
+                .resideInAPackage(COMPUTED)
+                .should()
+                .dependOnClassesThat(areOfTheServiceOutside(COMPUTED, STORE, WIRE, PROBLEM))
+                .because("the stored and the stateless addresses must answer alike")
                 .check(SERVICE);
     }
 

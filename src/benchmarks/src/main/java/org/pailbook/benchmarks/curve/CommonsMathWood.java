@@ -18,7 +18,10 @@ final class CommonsMathWood {
     /** Its own tolerances, 1e-10. */
     static final LevenbergMarquardtOptimizer AS_IT_COMES = new LevenbergMarquardtOptimizer();
 
-    /** Tolerances at which the fitted milk agrees with ours to 1e-8. Tighter ones only take longer: it stops at the rounding of the cost. */
+    /**
+     * Tolerances at which the fitted milk agrees with ours to 1e-8. Tighter ones only take longer: it stops at the rounding of
+     * the cost.
+     */
     static final LevenbergMarquardtOptimizer TIGHT =
             new LevenbergMarquardtOptimizer().withCostRelativeTolerance(1e-13).withParameterRelativeTolerance(1e-13);
 

@@ -17,11 +17,13 @@ import org.pailbook.lactation.curve.LactationCurves;
 import org.pailbook.lactation.curve.WoodCurve;
 
 /**
- * Wood's curve on ten tests: our fit, with standard errors and leverages, against the bare parameters by Commons Math. Fits a second, one thread.
+ * Wood's curve on ten tests: our fit, with standard errors and leverages, against the bare parameters by Commons Math. Fits a
+ * second, one thread.
  *
- * <p>Commons Math is given its start values for nothing in two lines (the answer of the log-linear fit, made beforehand) and usual values in the
- * third. Before anything is timed the answers must agree for every cow: the fitted milk of each test to 1e-8, the parameters to 1e-7, relative. The
- * rest is Commons Math's: it judges by the sum of squares alone, which no longer changes in its last digit from there on.
+ * <p>Commons Math is given its start values for nothing in two lines (the answer of the log-linear fit, made beforehand) and
+ * usual values in the third. Before anything is timed the answers must agree for every cow: the fitted milk of each test to 1e-8,
+ * the parameters to 1e-7, relative. The rest is Commons Math's: it judges by the sum of squares alone, which no longer changes in
+ * its last digit from there on.
  */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.Throughput)

@@ -5,7 +5,8 @@ import java.util.Random;
 import org.pailbook.lactation.curve.LactationCurves;
 
 /**
- * Invented lactations of ten monthly tests: a Wood curve of its own for each cow, and noise of 1.2 kg. Usual parameters, fixed seed.
+ * Invented lactations of ten monthly tests: a Wood curve of its own for each cow, and noise of 1.2 kg. Usual parameters, fixed
+ * seed.
  */
 public final class WoodSeries {
     static final int COWS = 64;
@@ -31,13 +32,9 @@ public final class WoodSeries {
         }
     }
 
-    /** Prints {@code cow,day,kg}, so that other programs can be timed on the same points; with {@code rss}, the sum of our residual squares. */
+    /** Prints {@code cow,day,kg}, so that other programs can be timed on the same points. */
     public static void main(String[] args) {
         WoodSeries series = new WoodSeries();
-        if (args.length > 0 && args[0].equals("rss")) {
-            System.out.printf(Locale.ROOT, "%.9f%n", series.sumOfResidualSquares());
-            return;
-        }
         StringBuilder text = new StringBuilder("cow,day,kg\n");
         for (int cow = 0; cow < COWS; cow++) {
             for (int i = 0; i < TESTS; i++) {
@@ -48,7 +45,8 @@ public final class WoodSeries {
         System.out.print(text);
     }
 
-    private double sumOfResidualSquares() {
+    /** Over all cows, by our fit, kg squared: other programs should come to the same. */
+    double sumOfResidualSquares() {
         double sum = 0;
         for (int cow = 0; cow < COWS; cow++) {
             sum += LactationCurves.WOOD

@@ -4,10 +4,11 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 /**
- * Ali and Schaeffer's regression, {@code y(t) = p0 + p1 g + p2 g^2 + p3 w + p4 w^2} with {@code g = t / 305} and {@code w = ln(305 / t)}.
+ * Ali and Schaeffer's regression, {@code y(t) = p0 + p1 g + p2 g^2 + p3 w + p4 w^2} with {@code g = t / 305} and {@code w =
+ * ln(305 / t)}.
  *
- * <p>{@code y} in kg per day, {@code t} in days in milk, above 0. Five parameters follow one cow closely and go wild outside her tests: on day 1
- * the logarithms may give hundreds of kg. Some authors put 340 in place of 305; the parameters are then others.
+ * <p>{@code y} in kg per day, {@code t} in days in milk, above 0. Five parameters follow one cow closely and go wild outside her
+ * tests: on day 1 the logarithms may give hundreds of kg. Some authors put 340 in place of 305; the parameters are then others.
  *
  * @param p0 kg per day, as are all
  * @param p1 of {@code g}

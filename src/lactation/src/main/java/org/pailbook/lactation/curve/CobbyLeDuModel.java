@@ -6,7 +6,8 @@ import org.pailbook.lactation.method.Citation;
 import org.pailbook.lactation.method.HowKnown;
 
 /**
- * Cobby and Le Du's curve fitted by least squares: for each {@code c} the rest is linear, so the best {@code c} is searched alone.
+ * Cobby and Le Du's curve fitted by least squares: for each {@code c} the rest is linear, so the best {@code c} is searched
+ * alone.
  *
  * <p>Refused when the sum of squares has no inner minimum between 0.005 and 1 per day, as with cows that are
  * already at their height at the first test.

@@ -10,8 +10,8 @@ import org.pailbook.lactation.testday.UsableTests;
 /**
  * Several curves fitted to the same tests of one lactation, side by side.
  *
- * <p>A small criterion says that a curve describes these tests well for the number of its parameters. It says nothing about the days that
- * were not tested, least of all the days to come.
+ * <p>A small criterion says that a curve describes these tests well for the number of its parameters. It says nothing about the
+ * days that were not tested, least of all the days to come.
  *
  * @param fits those that were fitted, smallest corrected Akaike criterion first; those without one (too few tests for it) after them
  * @param refused those that were not, in the order asked for; their findings say why

@@ -12,8 +12,8 @@ import org.pailbook.lactation.internal.LinearLeastSquares;
 /**
  * A curve fitted to points by least squares: the arithmetic before anybody asks whether it means something.
  *
- * <p>Standard errors come from the residual spread and the derivatives of the curve at the solution, to first order for curves that are
- * not linear in their parameters. They are empty when there are as many parameters as points.
+ * <p>Standard errors come from the residual spread and the derivatives of the curve at the solution, to first order for curves
+ * that are not linear in their parameters. They are empty when there are as many parameters as points.
  */
 public final class CurveEstimate {
     /** Fewer degrees of freedom than this are none: an unsmoothed spline leaves only rounding. */
@@ -234,7 +234,9 @@ public final class CurveEstimate {
         return residualsKg.length;
     }
 
-    /** Measured less fitted at each point, kg, in the order the points were given. A fresh array, empty when there is no curve. */
+    /**
+     * Measured less fitted at each point, kg, in the order the points were given. A fresh array, empty when there is no curve.
+     */
     public double[] residualsKg() {
         return residualsKg.clone();
     }
@@ -257,21 +259,24 @@ public final class CurveEstimate {
     }
 
     /**
-     * Condition number of the design with columns scaled to length one: how near the tests come to not telling the parameters apart.
+     * Condition number of the design with columns scaled to length one: how near the tests come to not telling the parameters
+     * apart.
      */
     public OptionalDouble conditionNumber() {
         return ifFitted(conditionNumber);
     }
 
     /**
-     * Akaike's criterion {@code n (ln(2 pi rss / n) + 1) + 2 k}, with {@code k} the parameters and the residual variance. Comparable between
-     * curves fitted to the same points only. Empty when nothing is left over.
+     * Akaike's criterion {@code n (ln(2 pi rss / n) + 1) + 2 k}, with {@code k} the parameters and the residual variance.
+     * Comparable between curves fitted to the same points only. Empty when nothing is left over.
      */
     public OptionalDouble aic() {
         return criterion(2 * estimatedCount());
     }
 
-    /** Akaike's criterion with the correction {@code 2 k (k + 1) / (n - k - 1)} for few points; empty unless {@code n > k + 1}. */
+    /**
+     * Akaike's criterion with the correction {@code 2 k (k + 1) / (n - k - 1)} for few points; empty unless {@code n > k + 1}.
+     */
     public OptionalDouble aicc() {
         double k = estimatedCount();
         double left = testCount() - k - 1;
@@ -296,8 +301,9 @@ public final class CurveEstimate {
     }
 
     /**
-     * Residual of one point divided by the spread it would have if the curve were fitted without it (externally studentized). Unlike the
-     * residual over the common spread, which cannot exceed {@code sqrt(tests - parameters)}, this one grows without bound.
+     * Residual of one point divided by the spread it would have if the curve were fitted without it (externally studentized).
+     * Unlike the residual over the common spread, which cannot exceed {@code sqrt(tests - parameters)}, this one grows without
+     * bound.
      *
      * @param index of the point, counted from 0
      * @return a pure number; empty when fewer than two degrees of freedom are left
@@ -334,8 +340,8 @@ public final class CurveEstimate {
     }
 
     /**
-     * Standard error of the curve's peak day, days. From {@code slope(peak) = 0} by implicit differentiation; the two second derivatives in
-     * it are central differences over a fiftieth of a day.
+     * Standard error of the curve's peak day, days. From {@code slope(peak) = 0} by implicit differentiation; the two second
+     * derivatives in it are central differences over a fiftieth of a day.
      */
     public OptionalDouble peakDaysStandardError() {
         if (covariances.length == 0 || curve.orElseThrow().peakDaysInMilk().isEmpty()) {

@@ -12,13 +12,14 @@ import org.pailbook.lactation.testday.UsableTests;
 /**
  * The curve of one lactation: what was fitted, what of it may be shown, and what was found on the way.
  *
- * <p>{@link #curve()} is empty when the fit is refused, and a finding that blocks says why: too few tests for the curve, tests that do not determine
- * it, a condition number above 1e10. With a curve, the peak is given only if the tests can show one. Limits, all of them ours and choices:
+ * <p>{@link #curve()} is empty when the fit is refused, and a finding that blocks says why: too few tests for the curve, tests
+ * that do not determine it, a condition number above 1e10. With a curve, the peak is given only if the tests can show one.
+ * Limits, all of them ours and choices:
  * <ul>
- *   <li>the curve rises and falls; first and last test lie 60 days apart or more, the last on day 60 or later, the first on day 60 or earlier;
- *   <li>the peak lies on day 5 to 150, and not more than 30 days outside the tests;
- *   <li>a standard error of the peak milk above 10 % of it is said;
- *   <li>a test with a studentized residual above 4 is named, and {@link #withoutFarTests()} is the fit without it.
+ * <li>the curve rises and falls; first and last test lie 60 days apart or more, the last on day 60 or later, the first on day 60
+ * or earlier; <li>the peak lies on day 5 to 150, and not more than 30 days outside the tests; <li>a standard error of the peak
+ * milk above 10 % of it is said; <li>a test with a studentized residual above 4 is named, and {@link #withoutFarTests()} is the
+ * fit without it.
  * </ul>
  *
  * <p>The curve sums up the tests. No sum far beyond them is made from it (see {@link #totalKg}), and no projection.

@@ -14,7 +14,10 @@ public interface CurveModel extends PublishedMethod {
     /** Number of parameters that are fitted. */
     int parameterCount();
 
-    /** Fewest usable tests from which one cow's curve is shown; one or two more than parameters, so that some spread is left to see. Ours. */
+    /**
+     * Fewest usable tests from which one cow's curve is shown; one or two more than parameters, so that some spread is left to
+     * see. Ours.
+     */
     int leastTests();
 
     /**

@@ -41,8 +41,8 @@ final class CurveRules {
     static final double FAR_OFF = 4;
 
     /**
-     * Degrees of freedom that must be left without the test in question: with 5, one test in a hundred is that far off by chance, with 1
-     * one in six (Student's t beyond 4). Ours.
+     * Degrees of freedom that must be left without the test in question: with 5, one test in a hundred is that far off by chance,
+     * with 1 one in six (Student's t beyond 4). Ours.
      */
     static final int LEAST_DEGREES_FOR_FAR_OFF = 5;
 

@@ -1,6 +1,9 @@
 package org.pailbook.lactation.curve;
 
-/** What a curve does over a lactation. Classes by the signs of the parameters, after Jeretina, Babnik and Skorjanc 2013 (extract read). */
+/**
+ * What a curve does over a lactation. Classes by the signs of the parameters, after Jeretina, Babnik and Skorjanc 2013 (extract
+ * read).
+ */
 public enum CurveShape {
     /** Rises to a peak and falls. */
     STANDARD,

@@ -4,7 +4,8 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 /**
- * Dijkstra's mechanistic curve, {@code y(t) = a exp(b (1 - exp(-c t)) / c - d t)}: milk-making cells grow at a rate that dies away, and die.
+ * Dijkstra's mechanistic curve, {@code y(t) = a exp(b (1 - exp(-c t)) / c - d t)}: milk-making cells grow at a rate that dies
+ * away, and die.
  *
  * <p>{@code y} in kg per day, {@code t} in days in milk, 0 or later. Peaks at {@code ln(b / d) / c} if {@code b > d > 0}.
  *

@@ -7,10 +7,11 @@ import org.pailbook.lactation.method.Citation;
 import org.pailbook.lactation.method.HowKnown;
 
 /**
- * Dijkstra's curve fitted by least squares: for each {@code c} the rest is a log-linear model, so the best {@code c} is searched alone.
+ * Dijkstra's curve fitted by least squares: for each {@code c} the rest is a log-linear model, so the best {@code c} is searched
+ * alone.
  *
- * <p>From monthly tests {@code c} is often not to be had: the sum of squares falls all the way to one end. Then there is no least squares
- * solution, and the fit is refused as not estimable; what an optimiser happened to stop at is not an answer.
+ * <p>From monthly tests {@code c} is often not to be had: the sum of squares falls all the way to one end. Then there is no least
+ * squares solution, and the fit is refused as not estimable; what an optimiser happened to stop at is not an answer.
  *
  * @see DijkstraCurve
  */

@@ -22,8 +22,9 @@ public interface LactationCurve {
     double slopeKgPerDayPerDay(double daysInMilk);
 
     /**
-     * The day of the highest milk, if the curve has an inner peak. Curves with a closed form give it wherever it lies, also before day 1 or
-     * far after drying off; the others look for the highest point of days 1 to 305 and give nothing if that is day 1 or day 305.
+     * The day of the highest milk, if the curve has an inner peak. Curves with a closed form give it wherever it lies, also
+     * before day 1 or far after drying off; the others look for the highest point of days 1 to 305 and give nothing if that is
+     * day 1 or day 305.
      */
     OptionalDouble peakDaysInMilk();
 

@@ -6,10 +6,11 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 /**
- * Normalized Legendre polynomials of days in milk: {@code y(t) = sum c_j sqrt((2j+1)/2) P_j(x)}, {@code x = -1 + 2 (t - first) / (last - first)}.
+ * Normalized Legendre polynomials of days in milk: {@code y(t) = sum c_j sqrt((2j+1)/2) P_j(x)}, {@code x = -1 + 2 (t - first) /
+ * (last - first)}.
  *
- * <p>{@code y} in kg per day, {@code t} in days in milk. Any polynomial does poorly at and beyond the ends of the tests it was fitted to. The same
- * curve has other coefficients over another range of days, so the range belongs to it.
+ * <p>{@code y} in kg per day, {@code t} in days in milk. Any polynomial does poorly at and beyond the ends of the tests it was
+ * fitted to. The same curve has other coefficients over another range of days, so the range belongs to it.
  *
  * @see "Kirkpatrick, M., Lofsvold, D. and Bulmer, M. (1990). Genetics 124:979-993, normalized Legendre polynomials (from memory)"
  * @see "Pool, M. H. and Meuwissen, T. H. E. (1999). J. Dairy Sci. 82:1555-1564, for test days (abstract)"

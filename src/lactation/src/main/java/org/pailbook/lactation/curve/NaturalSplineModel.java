@@ -9,8 +9,9 @@ import org.pailbook.lactation.method.HowKnown;
  * A smoothing spline: the natural cubic spline with a knot at every test that minimises
  * {@code sum (y - s(t))^2 + smoothing * integral of s''^2}.
  *
- * <p>It has no biology and no fixed number of parameters; {@link #parameterCount()} is the least, and an estimate counts the effective number,
- * the sum of leverages. Standard errors are those of the spline taken as a prior for the curve (Wahba 1983, from memory).
+ * <p>It has no biology and no fixed number of parameters; {@link #parameterCount()} is the least, and an estimate counts the
+ * effective number, the sum of leverages. Standard errors are those of the spline taken as a prior for the curve (Wahba 1983,
+ * from memory).
  *
  * @see NaturalSplineCurve
  */
@@ -92,8 +93,9 @@ public final class NaturalSplineModel implements CurveModel {
     }
 
     /**
-     * One row more for each inner knot, so that their squares add up to the smoothing term. The bend runs straight from knot to knot, so the
-     * integral of its square is {@code bend' R bend} with a tridiagonal {@code R}; the rows are the bends times a Cholesky factor of it.
+     * One row more for each inner knot, so that their squares add up to the smoothing term. The bend runs straight from knot to
+     * knot, so the integral of its square is {@code bend' R bend} with a tridiagonal {@code R}; the rows are the bends times a
+     * Cholesky factor of it.
      */
     private void addSmoothing(double[] design, int rows, int tests, double[] knots, NaturalSplineCurve basis) {
         double weight = Math.sqrt(smoothingDays3);

@@ -6,7 +6,8 @@ import java.util.OptionalDouble;
 /**
  * Nelder's inverse polynomial, {@code y(t) = t / (a + b t + c t^2)}: starts at nothing, peaks at {@code sqrt(a / c)}.
  *
- * <p>{@code y} in kg per day, {@code t} in days in milk, above 0. Where the denominator is not above zero the value has no meaning.
+ * <p>{@code y} in kg per day, {@code t} in days in milk, above 0. Where the denominator is not above zero the value has no
+ * meaning.
  *
  * @param a days per (kg per day), rules the rise; above 0 in a usual lactation
  * @param b one over (kg per day)
@@ -54,7 +55,8 @@ public record NelderCurve(double a, double b, double c) implements LactationCurv
     }
 
     /**
-     * Integral of the curve, kg, in closed form: with a logarithm or an arc tangent, by the sign of {@code b^2 - 4 a c}. Not the sum of the days.
+     * Integral of the curve, kg, in closed form: with a logarithm or an arc tangent, by the sign of {@code b^2 - 4 a c}. Not the
+     * sum of the days.
      *
      * @throws IllegalStateException unless {@code c > 0} and the denominator stays above zero
      */

@@ -9,8 +9,8 @@ import org.pailbook.lactation.method.HowKnown;
 /**
  * Nelder's inverse polynomial fitted by least squares on the milk weights.
  *
- * <p>{@code 1 / y} is linear in the parameters. Start values are the regression of {@code t / y} on {@code (1, t, t^2)} with weights
- * {@code y^4 / t^2}, then Newton steps. Refused when the denominator falls to zero between the first and the last test.
+ * <p>{@code 1 / y} is linear in the parameters. Start values are the regression of {@code t / y} on {@code (1, t, t^2)} with
+ * weights {@code y^4 / t^2}, then Newton steps. Refused when the denominator falls to zero between the first and the last test.
  *
  * @see NelderCurve
  */

@@ -6,8 +6,8 @@ import java.util.OptionalDouble;
 /**
  * Wilmink's curve, {@code y(t) = a + b exp(-k t) + c t}: a straight decline less what is missing at the start.
  *
- * <p>{@code y} in kg per day, {@code t} in days in milk; {@code y(0) = a + b}. With {@code b < 0} and {@code c < 0} it rises to a peak at
- * {@code t = -ln(c / (k b)) / k}, provided that is a day after calving.
+ * <p>{@code y} in kg per day, {@code t} in days in milk; {@code y(0) = a + b}. With {@code b < 0} and {@code c < 0} it rises to a
+ * peak at {@code t = -ln(c / (k b)) / k}, provided that is a day after calving.
  *
  * @param a level, kg per day
  * @param b shortfall at the start (negative), kg per day

@@ -8,8 +8,8 @@ import org.pailbook.lactation.method.HowKnown;
 /**
  * Wilmink's curve with {@code k} fitted as well: for each {@code k} the rest is linear, so the best {@code k} is searched alone.
  *
- * <p>For means of many cows, or a cow weighed daily. From monthly tests {@code k} is seldom to be had: the fit is refused when the sum of
- * squares has no inner minimum between 0.005 and 0.5 per day. {@link WilminkModel} holds {@code k}.
+ * <p>For means of many cows, or a cow weighed daily. From monthly tests {@code k} is seldom to be had: the fit is refused when
+ * the sum of squares has no inner minimum between 0.005 and 0.5 per day. {@link WilminkModel} holds {@code k}.
  *
  * @see WilminkCurve
  */

@@ -4,9 +4,11 @@ import org.pailbook.lactation.method.Citation;
 import org.pailbook.lactation.method.HowKnown;
 
 /**
- * Wilmink's curve with {@code k} held at {@value WilminkCurve#USUAL_K} per day: linear in its parameters, so exact least squares without start.
+ * Wilmink's curve with {@code k} held at {@value WilminkCurve#USUAL_K} per day: linear in its parameters, so exact least squares
+ * without start.
  *
- * <p>{@code k} of a single cow is not to be had from monthly tests, of which one or two lie on the rise; {@link WilminkFreeRateModel} tries.
+ * <p>{@code k} of a single cow is not to be had from monthly tests, of which one or two lie on the rise; {@link
+ * WilminkFreeRateModel} tries.
  *
  * @see WilminkCurve
  */

@@ -7,8 +7,8 @@ import org.pailbook.lactation.internal.IncompleteGamma;
 /**
  * Wood's curve, {@code y(t) = a t^b exp(-c t)}: rises to a peak at {@code t = b / c} and falls off.
  *
- * <p>{@code y} in kg per day, {@code t} in days in milk, above 0. For {@code b <= 0} or {@code c <= 0} there is no peak. Fitted by
- * {@link WoodModel} on kg and by {@link WoodLogLinearModel} on logarithms; the two differ.
+ * <p>{@code y} in kg per day, {@code t} in days in milk, above 0. For {@code b <= 0} or {@code c <= 0} there is no peak. Fitted
+ * by {@link WoodModel} on kg and by {@link WoodLogLinearModel} on logarithms; the two differ.
  *
  * @param a level, kg per day; above 0
  * @param b how steeply it rises, a pure number
@@ -40,8 +40,8 @@ public record WoodCurve(double a, double b, double c) implements LactationCurve 
     }
 
     /**
-     * Integral of the curve from day 0, kg: {@code a c^-(b+1) gamma(b+1, c T)} with the lower incomplete gamma function. Not the sum of the
-     * days; see {@link #totalKg}.
+     * Integral of the curve from day 0, kg: {@code a c^-(b+1) gamma(b+1, c T)} with the lower incomplete gamma function. Not the
+     * sum of the days; see {@link #totalKg}.
      *
      * @param toDaysInMilk where it ends, 0 or later
      * @throws IllegalStateException unless {@code b > -1} and {@code c > 0}: otherwise the form does not hold

@@ -7,9 +7,9 @@ import org.pailbook.lactation.method.HowKnown;
 /**
  * Wood's curve fitted by straight regression of {@code ln y} on {@code ln t} and {@code t}, as the paper did by hand.
  *
- * <p>It minimises squared errors of logarithms, so small yields weigh as much as large ones and the peak comes out other than with
- * {@link WoodModel}. Residuals, their spread and the criteria are given in kg all the same, so that the two can be compared; standard
- * errors are those of the regression on logarithms.
+ * <p>It minimises squared errors of logarithms, so small yields weigh as much as large ones and the peak comes out other than
+ * with {@link WoodModel}. Residuals, their spread and the criteria are given in kg all the same, so that the two can be compared;
+ * standard errors are those of the regression on logarithms.
  *
  * @see WoodCurve
  */

@@ -8,9 +8,10 @@ import org.pailbook.lactation.method.HowKnown;
 /**
  * Wood's curve fitted by least squares on the milk weights themselves.
  *
- * <p>Start values are the log-linear fit weighted by the squared weights, then Newton steps on {@code (ln a, b, c)} to the last digits.
- * Parameters are not held inside any range: a lactation that falls from the first test on gets its {@code b < 0}, and
- * {@link CurveFit} says that the curve is atypical. Fits on logarithms ({@link WoodLogLinearModel}) differ a lot when late yields are small.
+ * <p>Start values are the log-linear fit weighted by the squared weights, then Newton steps on {@code (ln a, b, c)} to the last
+ * digits. Parameters are not held inside any range: a lactation that falls from the first test on gets its {@code b < 0}, and
+ * {@link CurveFit} says that the curve is atypical. Fits on logarithms ({@link WoodLogLinearModel}) differ a lot when late yields
+ * are small.
  *
  * @see WoodCurve
  */
@@ -70,8 +71,8 @@ public final class WoodModel implements CurveModel {
     }
 
     /**
-     * Residuals and derivatives at the tests from the logarithms already taken. The plain form asks the curve for its milk and its gradient on
-     * each day; this one makes the whole fit a fifth faster (CurveFitBenchmark).
+     * Residuals and derivatives at the tests from the logarithms already taken. The plain form asks the curve for its milk and
+     * its gradient on each day; this one makes the whole fit a fifth faster (CurveFitBenchmark).
      */
     private CurveEstimate withSpread(WoodCurve curve, double[] columns, double[] milkKg) {
         int tests = milkKg.length;

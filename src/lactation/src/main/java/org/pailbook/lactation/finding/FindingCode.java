@@ -147,6 +147,10 @@ public enum FindingCode {
             "own-earlier-lactations",
             Severity.NOTES,
             "Her own earlier lactations are part of what is expected of her."),
+    HERD_TEST_DAY_EFFECT(
+            "herd-test-day-effect",
+            Severity.NOTES,
+            "What a test day had in common for the whole herd was taken out of her weight."),
     IF_MILKED_TO_305("if-milked-to-305", Severity.NOTES, "The 305-day figure holds if she is milked to day 305."),
     LACTATION_ENDED(
             "lactation-ended", Severity.NOTES, "The lactation has ended; her actual yield is the final figure."),

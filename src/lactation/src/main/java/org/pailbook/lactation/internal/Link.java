@@ -1,8 +1,8 @@
 package org.pailbook.lactation.internal;
 
 /**
- * How a fitted value {@code f} hangs on the linear part {@code eta} of a model. Derivatives are given by {@code f}, which the caller has
- * at hand, so that one exponential per point is enough.
+ * How a fitted value {@code f} hangs on the linear part {@code eta} of a model. Derivatives are given by {@code f}, which the
+ * caller has at hand, so that one exponential per point is enough.
  */
 public enum Link {
     /** {@code f = exp(eta)}. */

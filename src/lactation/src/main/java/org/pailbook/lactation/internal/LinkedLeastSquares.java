@@ -3,11 +3,13 @@ package org.pailbook.lactation.internal;
 import java.util.Objects;
 
 /**
- * Least squares for {@code y ~ link(theta0 z0 + theta1 z1 + theta2 z2)}: three coefficients behind a link, errors in {@code y} itself.
+ * Least squares for {@code y ~ link(theta0 z0 + theta1 z1 + theta2 z2)}: three coefficients behind a link, errors in {@code y}
+ * itself.
  *
- * <p>Because the coefficients stand in one linear part, the exact second derivatives cost nothing more than the Gauss-Newton matrix:
- * both are sums of {@code z z'} with other weights. So every step is Newton's on closed 3 x 3 normal equations, and Marquardt's damped
- * Gauss-Newton where the curvature is not positive or the step does not help. One pass over the points a step, no allocation.
+ * <p>Because the coefficients stand in one linear part, the exact second derivatives cost nothing more than the Gauss-Newton
+ * matrix: both are sums of {@code z z'} with other weights. So every step is Newton's on closed 3 x 3 normal equations, and
+ * Marquardt's damped Gauss-Newton where the curvature is not positive or the step does not help. One pass over the points a step,
+ * no allocation.
  *
  * @see "Marquardt, D. W. (1963). J. Soc. Ind. Appl. Math. 11:431-441 (from memory)"
  */
@@ -18,8 +20,8 @@ public final class LinkedLeastSquares {
     private static final int MOST_STEPS = 200;
 
     /**
-     * Squared change of the fitted values relative to the squared data at which a Newton step is the last one. Newton's error is squared
-     * by each step, so what is left after a step of 1e-8 lies at the level of rounding.
+     * Squared change of the fitted values relative to the squared data at which a Newton step is the last one. Newton's error is
+     * squared by each step, so what is left after a step of 1e-8 lies at the level of rounding.
      */
     private static final double LAST_MOVE_SQUARED = 1e-16;
 
@@ -58,8 +60,9 @@ public final class LinkedLeastSquares {
     }
 
     /**
-     * Start values from the data: linear regression of {@code link^-1(y)} on the columns, weighted so that it is one Gauss-Newton step
-     * from a fit through every point ({@code y^2} for the exponential, {@code y^4} for the reciprocal). Points not above zero are passed over.
+     * Start values from the data: linear regression of {@code link^-1(y)} on the columns, weighted so that it is one Gauss-Newton
+     * step from a fit through every point ({@code y^2} for the exponential, {@code y^4} for the reciprocal). Points not above
+     * zero are passed over.
      *
      * @param theta overwritten
      * @return false if these points do not determine the coefficients

@@ -3,9 +3,9 @@ package org.pailbook.lactation.internal;
 import java.util.OptionalDouble;
 
 /**
- * Least squares over the one coefficient that is left when, for each value of it, all others can be solved for: the profile of the sum of
- * squares. It is looked at on a grid even in logarithms first, so that a profile that only falls towards one end is seen as such and not
- * taken for a fit.
+ * Least squares over the one coefficient that is left when, for each value of it, all others can be solved for: the profile of
+ * the sum of squares. It is looked at on a grid even in logarithms first, so that a profile that only falls towards one end is
+ * seen as such and not taken for a fit.
  */
 public final class ProfileSearch {
     private ProfileSearch() {}
@@ -16,7 +16,8 @@ public final class ProfileSearch {
         double rss(double coefficient);
 
         /**
-         * Derivative of {@link #rss} there. With the others at their best it is the partial derivative alone, as if they did not move.
+         * Derivative of {@link #rss} there. With the others at their best it is the partial derivative alone, as if they did not
+         * move.
          */
         double slope(double coefficient);
     }

@@ -12,7 +12,6 @@ import org.pailbook.lactation.reference.MeanUncertainty;
  */
 final class HerdMean {
     private static final int SHAPES = MeanUncertainty.SHAPES;
-    private static final int MIDDLE_DAY = 153;
 
     private final LactationFingerprint group;
     private final double[] coefficients = new double[SHAPES];
@@ -62,28 +61,22 @@ final class HerdMean {
         }
     }
 
-    /** The reference moved to the herd; its spread is that of the rhythm with the learned size. */
-    LactationStandard standard(LactationStandard reference, DailySpread rhythm, String name) {
-        double factor = spreadFactor();
-        double[] sd = new double[reference.lastDay()];
-        double[] mean = new double[reference.lastDay() + 1];
-        for (int day = 1; day < mean.length; day++) {
-            double daySd = reference.spread().sdPerDay(day);
-            sd[day - 1] = daySd * factor;
-            mean[day] = reference.meanKg(day);
-            for (int k = 0; k < SHAPES; k++) {
-                mean[day] += daySd * coefficients[k] * MeanUncertainty.shape(k, day);
-            }
-        }
-        // the shapes are in standard deviations of a day; the middle day's stands for all
-        double unit = reference.spread().sdPerDay(MIDDLE_DAY);
+    /**
+     * The reference moved to the herd; its spread keeps the reference's pattern over the days.
+     *
+     * @param pattern the reference's standard deviations with the rhythm learning goes by
+     */
+    LactationStandard standard(LactationStandard reference, DailySpread pattern, String name) {
+        double unit = reference.spread().sdPerDay(LactationFingerprint.MIDDLE_DAY);
+        double[] shift = new double[SHAPES];
         double[][] scaled = new double[SHAPES][SHAPES];
         for (int k = 0; k < SHAPES; k++) {
+            shift[k] = coefficients[k] * unit;
             for (int l = 0; l < SHAPES; l++) {
                 scaled[k][l] = covariance[k][l] * unit * unit;
             }
         }
-        return reference.learned(name, mean, rhythm.withSdPerDay(sd), MeanUncertainty.of(scaled));
+        return reference.learned(name, shift, pattern.times(spreadFactor()), MeanUncertainty.of(scaled));
     }
 
     /** Departure of a lactation from the learned mean of its group: {@code 1'R^-1 (d - X b)} over the learned spread. */

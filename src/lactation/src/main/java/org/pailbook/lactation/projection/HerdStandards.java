@@ -169,8 +169,9 @@ public final class HerdStandards {
         private final Map<String, LactationFingerprint> byGroup = new LinkedHashMap<>();
         private final Map<String, Map<String, LactationFingerprint>> byAnimal = new HashMap<>();
         private final Map<String, List<Earlier>> lactationsOf = new HashMap<>();
-        // filled while projecting, which several threads may do at once
+        // a herd may be asked by several threads
         private final Map<String, LactationStandard> forNewCow = new ConcurrentHashMap<>();
+        private final Map<String, DailySpread> patterns = new ConcurrentHashMap<>();
 
         TraitLearning(LactationTrait trait, DailySpread rhythm) {
             this.trait = trait;
@@ -223,7 +224,17 @@ public final class HerdStandards {
 
         private LactationStandard learned(String breed, int parity, Map<String, LactationFingerprint> own) {
             String group = group(breed, parity);
-            return mean(group, own).standard(reference.forCow(breed, parity, trait), rhythm, group);
+            LactationStandard start = reference.forCow(breed, parity, trait);
+            DailySpread pattern = patterns.computeIfAbsent(group, unused -> pattern(start));
+            return mean(group, own).standard(start, pattern, group);
+        }
+
+        private DailySpread pattern(LactationStandard start) {
+            double[] sd = new double[start.lastDay()];
+            for (int day = 1; day <= sd.length; day++) {
+                sd[day - 1] = start.spread().sdPerDay(day);
+            }
+            return rhythm.withSdPerDay(sd);
         }
 
         /** The mean of a group without one cow. */

@@ -17,6 +17,9 @@ import org.pailbook.lactation.testday.UsableTests;
 final class LactationFingerprint {
     static final int SHAPES = MeanUncertainty.SHAPES;
 
+    /** Shapes are in standard deviations of this day, the middle of the lactation. */
+    static final int MIDDLE_DAY = 153;
+
     final double[][] shapes = new double[SHAPES][SHAPES];
     final double[] deviation = new double[SHAPES];
     double square;
@@ -31,6 +34,7 @@ final class LactationFingerprint {
         int n = records.count();
         double[] lower = new double[n * (n + 1) / 2];
         double[][] columns = new double[SHAPES + 1][n];
+        double unit = reference.spread().sdPerDay(MIDDLE_DAY);
         for (int i = 0; i < n; i++) {
             int day = records.day(i);
             for (int j = 0; j <= i; j++) {

@@ -3,11 +3,11 @@ package org.pailbook.lactation.projection;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.pailbook.lactation.day.DaysInMilk;
 import org.pailbook.lactation.figure.Explanation;
 import org.pailbook.lactation.figure.Figure;
 import org.pailbook.lactation.figure.Interval;
+import org.pailbook.lactation.figure.Rounding;
 import org.pailbook.lactation.figure.UsedInput;
 import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.finding.FindingCode;
@@ -136,17 +136,20 @@ final class ProjectionFigures {
         return new Explanation(parts);
     }
 
-    /** {@code milk 28.2 kg against 25.1 expected, +3.10 x 62.5}. */
+    /** {@code milk 28.2 kg against 25.1 expected, +3.12 x 62.5}. */
     private String words(TestDayWeights used, int record, double weight) {
         TestRecords records = used.records();
-        LactationTrait what = standards.traits().get(records.trait(record));
-        String form = what == LactationTrait.MILK || what == LactationTrait.CELLS
-                ? "%s %.1f %s against %.1f expected, %+.2f x %.3g"
-                : "%s %.3f %s against %.3f expected, %+.3f x %.3g";
+        LactationTrait what = used.standards().traits().get(records.trait(record));
+        int decimals = what == LactationTrait.FAT || what == LactationTrait.PROTEIN ? 3 : 1;
         double value = records.value(record);
         double deviation = used.deviation(record);
-        return String.format(
-                Locale.ROOT, form, what.wireName(), value, what.unit(), value - deviation, deviation, weight);
+        return what.wireName() + " " + Rounding.halfUp(value, decimals) + " " + what.unit() + " against "
+                + Rounding.halfUp(value - deviation, decimals) + " expected, " + (deviation < 0 ? "" : "+")
+                + Rounding.halfUp(deviation, decimals + 1) + " x " + Rounding.halfUp(weight, weightDecimals(weight));
+    }
+
+    private static int weightDecimals(double weight) {
+        return Math.abs(weight) < 1 ? 3 : 1;
     }
 
     private List<UsedInput> inputs() {

@@ -44,6 +44,7 @@ final class TestDayWeights {
             double sd = standards.standard(trait).spread().sdPerDay(day);
             Optional<MeanUncertainty> unsure = standards.standard(trait).meanUncertainty();
             shapes[i] = unsure.isPresent() ? MeanUncertainty.ofDay(day) : null;
+            double[] together = unsure.isPresent() ? unsure.get().times(shapes[i]) : null;
             for (int j = 0; j <= i; j++) {
                 int otherTrait = records.trait(j);
                 int otherDay = records.day(j);
@@ -51,8 +52,8 @@ final class TestDayWeights {
                 double shares = day == otherDay ? lasting + standards.daily(trait, otherTrait) : lasting;
                 variances[place] = sd * standards.standard(otherTrait).spread().sdPerDay(otherDay) * shares;
                 variances[place] -= knownLevelVariance;
-                if (otherTrait == trait && unsure.isPresent()) {
-                    variances[place] += unsure.get().between(shapes[i], shapes[j]);
+                if (together != null && otherTrait == trait) {
+                    variances[place] += sumOfProducts(together, shapes[j]);
                 }
                 place++;
             }
@@ -72,6 +73,16 @@ final class TestDayWeights {
     /** Measured less mean of the group, unit of the trait. */
     double deviation(int record) {
         return deviation[record];
+    }
+
+    /** Turns b, one number a measurement, into {@code Vm^-1 b}. */
+    void solveInPlace(double[] b) {
+        measured.solveInPlace(b);
+    }
+
+    /** Deviations of all measurements from their means, a fresh array. */
+    double[] deviations() {
+        return deviation.clone();
     }
 
     /** Sum of days 1 to {@code toDay} of a trait. */
@@ -118,10 +129,11 @@ final class TestDayWeights {
             covariance[i] -= daysSummed * knownLevelVariance;
         }
         if (unsure.isPresent()) {
-            all += unsure.get().between(shapesSummed, shapesSummed);
+            double[] together = unsure.get().times(shapesSummed);
+            all += sumOfProducts(together, shapesSummed);
             for (int i = 0; i < covariance.length; i++) {
                 if (records.trait(i) == trait) {
-                    covariance[i] += unsure.get().between(shapes[i], shapesSummed);
+                    covariance[i] += sumOfProducts(together, shapes[i]);
                 }
             }
         }
@@ -139,6 +151,14 @@ final class TestDayWeights {
         double herdVariance = herdVariance(trait, weights, daysSummed);
         double shared = herdVariance + learnedVariance(trait, weights, shapesSummed);
         return new Predicted(value, mean, weights, ownError + herdVariance, Math.sqrt(shared), reliability);
+    }
+
+    private static double sumOfProducts(double[] left, double[] right) {
+        double sum = 0;
+        for (int k = 0; k < left.length; k++) {
+            sum += left[k] * right[k];
+        }
+        return sum;
     }
 
     /** Error by herd levels of which only a standard deviation is known. */

@@ -23,6 +23,7 @@ public final class DailySpread {
     private final double dailyErrorShare;
     private final double earlyExtraDays;
     private final double earlyOverDays;
+    private final double scale;
     // index is the day; 0 is not used
     private final double[] sd;
     /** r^g(t): the correlation of the lasting parts of two days is the later day's over the earlier day's */
@@ -47,6 +48,7 @@ public final class DailySpread {
         this.dailyErrorShare = dailyErrorShare;
         this.earlyExtraDays = earlyExtraDays;
         this.earlyOverDays = earlyOverDays;
+        this.scale = 1;
         int size = sd.length;
         before = new double[size];
         after = new double[size];
@@ -60,6 +62,19 @@ public final class DailySpread {
         for (int t = size - 2; t >= 1; t--) {
             after[t] = faded[t + 1] / faded[t] * (sd[t + 1] + after[t + 1]);
         }
+    }
+
+    private DailySpread(DailySpread pattern, double scale) {
+        this.sd = pattern.sd;
+        this.faded = pattern.faded;
+        this.before = pattern.before;
+        this.after = pattern.after;
+        this.totalVariance = pattern.totalVariance;
+        this.correlation = pattern.correlation;
+        this.dailyErrorShare = pattern.dailyErrorShare;
+        this.earlyExtraDays = pattern.earlyExtraDays;
+        this.earlyOverDays = pattern.earlyOverDays;
+        this.scale = scale;
     }
 
     private static double[] faded(double correlation, double earlyExtraDays, double earlyOverDays) {
@@ -106,13 +121,20 @@ public final class DailySpread {
         require(extraDays >= 0 && extraDays <= 1000, "extraDays", extraDays, "must be 0 to 1000");
         require(overDays > 0 && overDays < Double.POSITIVE_INFINITY, "overDays", overDays, "must be above 0");
         double[] faster = faded(correlation, extraDays, overDays);
-        return new DailySpread(sd, faster, correlation, dailyErrorShare, extraDays, overDays);
+        double[] own = withScale();
+        return new DailySpread(own, faster, correlation, dailyErrorShare, extraDays, overDays);
     }
 
     /** The same rhythm with other standard deviations; index 0 is day 1, the last value holds for all later days. */
     public DailySpread withSdPerDay(double[] sdPerDay) {
         // what fades over time is shared: a standard made for each cow costs no powers
         return new DailySpread(checked(sdPerDay), faded, correlation, dailyErrorShare, earlyExtraDays, earlyOverDays);
+    }
+
+    /** The same pattern, every day's standard deviation multiplied with a factor above 0. Costs nothing: the sums are shared. */
+    public DailySpread times(double factor) {
+        require(factor > 0 && factor < Double.POSITIVE_INFINITY, "factor", factor, "must be above 0 and finite");
+        return new DailySpread(this, scale * factor);
     }
 
     private static double[] checked(double[] sdPerDay) {
@@ -123,6 +145,14 @@ public final class DailySpread {
             require(sd[t] > 0 && sd[t] < Double.POSITIVE_INFINITY, "sdPerDay", sd[t], "must be above 0 and finite");
         }
         return sd;
+    }
+
+    private double[] withScale() {
+        double[] own = sd.clone();
+        for (int t = 0; t < own.length; t++) {
+            own[t] *= scale;
+        }
+        return own;
     }
 
     public int lastDay() {
@@ -141,7 +171,7 @@ public final class DailySpread {
 
     /** Standard deviation of that day's yield. */
     public double sdPerDay(int day) {
-        return sd[day];
+        return scale * sd[day];
     }
 
     /** Correlation of the lasting parts of two days: {@code r^|g(t) - g(s)|}. */
@@ -152,26 +182,26 @@ public final class DailySpread {
     /** Covariance of the yields of two days. */
     public double covariance(int day, int otherDay) {
         double lasting = (1 - dailyErrorShare) * lastingCorrelation(day, otherDay);
-        return sd[day] * sd[otherDay] * (day == otherDay ? lasting + dailyErrorShare : lasting);
+        return scale * scale * sd[day] * sd[otherDay] * (day == otherDay ? lasting + dailyErrorShare : lasting);
     }
 
     /** Sum over days s from 1 to {@code toDay} of {@code lastingCorrelation(day, s) sdPerDay(s)}. */
     public double lastingSum(int day, int toDay) {
         if (day > toDay) {
-            return toDay == 0 ? 0 : faded[day] / faded[toDay] * before[toDay];
+            return toDay == 0 ? 0 : scale * faded[day] / faded[toDay] * before[toDay];
         }
-        return before[day] + after[day] - faded[toDay] / faded[day] * after[toDay];
+        return scale * (before[day] + after[day] - faded[toDay] / faded[day] * after[toDay]);
     }
 
     /** Covariance of one day's yield with the sum of days 1 to {@code toDay}. */
     public double covarianceWithTotal(int day, int toDay) {
-        double own = day <= toDay ? dailyErrorShare * sd[day] : 0;
-        return sd[day] * ((1 - dailyErrorShare) * lastingSum(day, toDay) + own);
+        double own = day <= toDay ? dailyErrorShare * sdPerDay(day) : 0;
+        return sdPerDay(day) * ((1 - dailyErrorShare) * lastingSum(day, toDay) + own);
     }
 
     /** Variance of the sum of days 1 to {@code toDay}; 0 for day 0. */
     public double varianceOfTotal(int toDay) {
-        return totalVariance[toDay];
+        return scale * scale * totalVariance[toDay];
     }
 
     private static void require(boolean holds, String name, double value, String rule) {

@@ -21,6 +21,9 @@ public final class LactationStandard {
     private final Citation source;
     private final double[] meanKg;
     private final double[] meanTotalKg;
+    /** the mean is moved by these multiples of the shapes; a standard made for one cow shares the arrays of its reference */
+    private final double[] shift;
+
     private final DailySpread spread;
     private final double herdLevelSdKgPerDay;
     private final Optional<MeanUncertainty> meanUncertainty;
@@ -28,22 +31,47 @@ public final class LactationStandard {
     private final List<Finding> findings;
 
     private LactationStandard(
+            LactationStandard base,
             String group,
-            Citation source,
-            double[] meanKg,
+            double[] shift,
             DailySpread spread,
-            double herdLevelSdKgPerDay,
             Optional<MeanUncertainty> meanUncertainty,
-            double knownLevelVariance,
-            List<Finding> findings) {
+            double knownLevelVariance) {
+        this.group = group;
+        this.source = base.source;
+        this.meanKg = base.meanKg;
+        this.meanTotalKg = base.meanTotalKg;
+        this.shift = shift;
+        this.spread = spread;
+        this.herdLevelSdKgPerDay = meanUncertainty.isPresent() ? 0 : base.herdLevelSdKgPerDay;
+        this.meanUncertainty = meanUncertainty;
+        this.knownLevelVariance = knownLevelVariance;
+        this.findings = base.findings;
+    }
+
+    private LactationStandard(LactationStandard base, double herdLevelSdKgPerDay, List<Finding> findings) {
+        this.group = base.group;
+        this.source = base.source;
+        this.meanKg = base.meanKg;
+        this.meanTotalKg = base.meanTotalKg;
+        this.shift = base.shift;
+        this.spread = base.spread;
+        this.herdLevelSdKgPerDay = herdLevelSdKgPerDay;
+        this.meanUncertainty = base.meanUncertainty;
+        this.knownLevelVariance = base.knownLevelVariance;
+        this.findings = List.copyOf(findings);
+    }
+
+    private LactationStandard(String group, Citation source, double[] meanKg, DailySpread spread) {
         this.group = group;
         this.source = source;
         this.meanKg = meanKg;
+        this.shift = new double[MeanUncertainty.SHAPES];
         this.spread = spread;
-        this.herdLevelSdKgPerDay = herdLevelSdKgPerDay;
-        this.meanUncertainty = meanUncertainty;
-        this.knownLevelVariance = knownLevelVariance;
-        this.findings = List.copyOf(findings);
+        this.herdLevelSdKgPerDay = 0;
+        this.meanUncertainty = Optional.empty();
+        this.knownLevelVariance = 0;
+        this.findings = List.of();
         this.meanTotalKg = new double[meanKg.length];
         for (int day = 1; day < meanKg.length; day++) {
             meanTotalKg[day] = meanTotalKg[day - 1] + meanKg[day];
@@ -69,7 +97,7 @@ public final class LactationStandard {
                 throw new IllegalArgumentException("meanKgPerDay (" + mean[day] + ") must be finite on day " + day);
             }
         }
-        return new LactationStandard(group, source, mean, spread, 0, Optional.empty(), 0, List.of());
+        return new LactationStandard(group, source, mean, spread);
     }
 
     /** The same with a herd level known only to within this standard deviation, kg per day; 0 if it is exactly known. */
@@ -77,40 +105,33 @@ public final class LactationStandard {
         if (!(sdKgPerDay >= 0 && sdKgPerDay < Double.POSITIVE_INFINITY)) {
             throw new IllegalArgumentException("sdKgPerDay (" + sdKgPerDay + ") must be 0 or more");
         }
-        return new LactationStandard(
-                group, source, meanKg, spread, sdKgPerDay, meanUncertainty, knownLevelVariance, findings);
+        return new LactationStandard(this, sdKgPerDay, findings);
     }
 
     /** The same with one thing more to tell of every figure made from it. */
     public LactationStandard withFinding(Finding finding) {
         List<Finding> more = new ArrayList<>(findings);
         more.add(finding);
-        return new LactationStandard(
-                group, source, meanKg, spread, herdLevelSdKgPerDay, meanUncertainty, knownLevelVariance, more);
+        return new LactationStandard(this, herdLevelSdKgPerDay, more);
     }
 
     /**
-     * A standard of another mean, whose own error is part of the model: her tests tell of the mean's error too, and the herd level's standard
-     * deviation no longer counts.
+     * A standard with a learned mean, whose own error is part of the model: a cow's tests tell of the mean's error too, and the herd level's
+     * standard deviation no longer counts.
      *
      * @param ofGroup the cows it is for
-     * @param meanKgPerDay index is the day, from 1 to the last day of this standard; index 0 is not used
+     * @param shapeShift what the mean is moved by, as multiples of the {@link MeanUncertainty#SHAPES} shapes, unit of a day's yield
      * @param newSpread of single lactations around it
      */
     public LactationStandard learned(
-            String ofGroup, double[] meanKgPerDay, DailySpread newSpread, MeanUncertainty uncertainty) {
-        if (meanKgPerDay.length != meanKg.length) {
-            throw new IllegalArgumentException(
-                    "meanKgPerDay.length (" + meanKgPerDay.length + ") must be " + meanKg.length);
-        }
-        return new LactationStandard(
-                ofGroup, source, meanKgPerDay.clone(), newSpread, 0, Optional.of(uncertainty), 0, findings);
+            String ofGroup, double[] shapeShift, DailySpread newSpread, MeanUncertainty uncertainty) {
+        return new LactationStandard(this, ofGroup, moved(shapeShift), newSpread, Optional.of(uncertainty), 0);
     }
 
     /**
      * The standard of one cow of whose own level something is known already: her mean is moved, and that part no longer varies.
      *
-     * @param shiftSd by how many standard deviations of a day she is expected to differ from her group
+     * @param shiftSd by how many standard deviations of a day, that of day 153, she is expected to differ from her group
      * @param knownShare share of a day's variance that is known so, 0 to below .8
      */
     public LactationStandard withKnownLevel(double shiftSd, double knownShare) {
@@ -118,13 +139,18 @@ public final class LactationStandard {
             throw new IllegalArgumentException(
                     "knownShare (" + knownShare + ") must be 0 to below 0.8, shiftSd (" + shiftSd + ") finite");
         }
-        double[] moved = new double[meanKg.length];
-        for (int day = 1; day < moved.length; day++) {
-            moved[day] = meanKg[day] + shiftSd * spread.sdPerDay(day);
-        }
         double sd = spread.sdPerDay(MIDDLE_DAY);
-        return new LactationStandard(
-                group, source, moved, spread, herdLevelSdKgPerDay, meanUncertainty, knownShare * sd * sd, findings);
+        double[] level = new double[MeanUncertainty.SHAPES];
+        level[0] = shiftSd * sd;
+        return new LactationStandard(this, group, moved(level), spread, meanUncertainty, knownShare * sd * sd);
+    }
+
+    private double[] moved(double[] shapeShift) {
+        double[] sum = shift.clone();
+        for (int k = 0; k < sum.length; k++) {
+            sum[k] += shapeShift[k];
+        }
+        return sum;
     }
 
     /** Variance of a lasting level that is known of the single cow, to be taken off the covariance of any two days; 0 for a group. */
@@ -148,12 +174,20 @@ public final class LactationStandard {
 
     /** Mean milk of that day in milk, kg. */
     public double meanKg(int day) {
-        return meanKg[day];
+        double sum = meanKg[day];
+        for (int k = 0; k < shift.length; k++) {
+            sum += shift[k] * MeanUncertainty.shape(k, day);
+        }
+        return sum;
     }
 
     /** Sum of the means of days 1 to {@code toDay}, kg. */
     public double meanTotalKg(int toDay) {
-        return meanTotalKg[toDay];
+        double sum = meanTotalKg[toDay];
+        for (int k = 0; k < shift.length; k++) {
+            sum += shift[k] * MeanUncertainty.shapeTotal(k, toDay);
+        }
+        return sum;
     }
 
     public DailySpread spread() {

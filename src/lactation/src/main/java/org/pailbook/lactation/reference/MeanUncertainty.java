@@ -74,6 +74,17 @@ public final class MeanUncertainty {
         return sum;
     }
 
+    /** {@code C right}: with it a covariance is one short sum, {@code left' (C right)}. */
+    public double[] times(double[] right) {
+        double[] product = new double[SHAPES];
+        for (int i = 0; i < SHAPES; i++) {
+            for (int j = 0; j < SHAPES; j++) {
+                product[i] += covariance[i * SHAPES + j] * right[j];
+            }
+        }
+        return product;
+    }
+
     /** The shapes of one day. */
     public static double[] ofDay(int day) {
         return new double[] {SHAPE[0][day], SHAPE[1][day], SHAPE[2][day], SHAPE[3][day]};

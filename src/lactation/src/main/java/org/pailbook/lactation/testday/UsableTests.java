@@ -19,9 +19,10 @@ import org.pailbook.lactation.finding.FindingCode;
 /**
  * Which test days of a lactation may take part in a milk figure, and why the others may not.
  *
- * <p>Left out, each with a finding: tests on or before the calving day, tests after the end, tests on days 1 to 4 (colostrum), tests
- * without a milk weight, weights outside {@value #LEAST_MILK_KG} to {@value #MOST_MILK_KG} kg until somebody confirms them, and of two
- * usable tests on one day the earlier entry. Tests after the as-of date are not mentioned: on that day they did not exist.
+ * <p>Left out, each with a finding: tests on or before the calving day, tests after the end, tests on days 1 to 4 (colostrum),
+ * tests without a milk weight, weights outside {@value #LEAST_MILK_KG} to {@value #MOST_MILK_KG} kg until somebody confirms them,
+ * and of two usable tests on one day the earlier entry. Tests after the as-of date are not mentioned: on that day they did not
+ * exist.
  *
  * @param calvingDate day 0 of the lactation
  * @param tests usable, one a day, in order of date; every one has a milk weight

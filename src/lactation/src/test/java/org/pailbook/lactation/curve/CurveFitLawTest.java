@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.Random;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
@@ -16,7 +17,9 @@ import org.pailbook.lactation.finding.FindingCode;
 import org.pailbook.lactation.testday.Lactation;
 import org.pailbook.lactation.testday.TestDay;
 
-/** What a fitted curve may claim. The limits are ours (see {@link CurveRules}); the curves the tests are drawn from are invented. */
+/**
+ * What a fitted curve may claim. The limits are ours (see {@link CurveRules}); the curves the tests are drawn from are invented.
+ */
 class CurveFitLawTest {
     private static final LocalDate CALVING = LocalDate.of(2023, 10, 1);
     private static final LocalDate LATE = LocalDate.of(2025, 1, 1);
@@ -28,6 +31,15 @@ class CurveFitLawTest {
         for (int i = 0; i < days.length; i++) {
             double kg = curve.milkKgPerDay(days[i]) + (i % 2 == 0 ? 0.3 : -0.3);
             tests.add(TestDay.ofMilk(CALVING.plusDays(days[i]), kg));
+        }
+        return Lactation.inMilk(2, CALVING, tests);
+    }
+
+    /** Tests on those days with exactly the milk of a curve. */
+    private static Lactation exactly(LactationCurve curve, int... days) {
+        List<TestDay> tests = new ArrayList<>();
+        for (int day : days) {
+            tests.add(TestDay.ofMilk(CALVING.plusDays(day), curve.milkKgPerDay(day)));
         }
         return Lactation.inMilk(2, CALVING, tests);
     }
@@ -74,6 +86,7 @@ class CurveFitLawTest {
         assertThat(fit.aicc()).isEmpty();
         assertThat(fit.bic()).isEmpty();
         assertThat(fit.totalKg(1, 10)).isEmpty();
+        assertThatIllegalArgumentException().isThrownBy(() -> fit.totalKg(10, 1));
         assertThat(fit.firstTestDaysInMilk()).isEmpty();
         assertThat(fit.lastTestDaysInMilk()).isEmpty();
         assertThat(fit.spansEnoughForShape()).isFalse();
@@ -151,6 +164,64 @@ class CurveFitLawTest {
         assertThat(fit.curve().orElseThrow().peakDaysInMilk().orElseThrow()).isGreaterThan(150);
         assertThat(fit.peakDaysInMilk()).isEmpty();
         assertThat(codes(fit)).containsExactly(FindingCode.PEAK_OUT_OF_REACH);
+    }
+
+    @Test
+    void aPeakMoreThanAMonthOutsideTheTestsIsNotBelieved() {
+        // peaks on day 20, tests from day 55; peaks on day 125, tests to day 80
+        CurveFit early =
+                LactationCurves.WOOD.fit(exactly(new WoodCurve(24, 0.08, 0.004), 55, 85, 115, 145, 175, 205), LATE);
+        CurveFit late = LactationCurves.WOOD.fit(exactly(new WoodCurve(9, 0.3, 0.0024), 10, 30, 50, 70, 80), LATE);
+
+        assertThat(early.findings())
+                .containsExactly(Finding.of(FindingCode.PEAK_OUT_OF_REACH)
+                        .withSeen("day 20.0")
+                        .withExpected("day 25 to 150"));
+        assertThat(late.findings())
+                .containsExactly(Finding.of(FindingCode.PEAK_OUT_OF_REACH)
+                        .withSeen("day 125.0")
+                        .withExpected("day 5 to 110"));
+    }
+
+    @Test
+    void aCurveWithoutAnInnerPeakIsGivenWithoutOne() {
+        // rises by the signs of its parameters, but by less than it declines from the first day on
+        CurveFit fit =
+                LactationCurves.WILMINK.fit(exactly(new WilminkCurve(35, -1, -0.06), 10, 40, 70, 100, 130, 160), LATE);
+
+        assertThat(fit.curve()).isPresent();
+        assertThat(fit.findings()).containsExactly(Finding.of(FindingCode.NO_INNER_PEAK));
+    }
+
+    @Test
+    void aPeakWithoutAnyStandardErrorIsCalledUncertain() {
+        CurveFit fit = new NaturalSplineModel(0).fit(lactation(COW, 15, 45, 75, 105, 135, 165), LATE);
+
+        assertThat(fit.peakDaysInMilk()).isPresent();
+        assertThat(fit.findings()).singleElement().satisfies(finding -> {
+            assertThat(finding.code()).isEqualTo(FindingCode.PEAK_UNCERTAIN);
+            assertThat(finding.seen()).hasValue("no standard error");
+        });
+    }
+
+    // ours: five degrees of freedom must be left without the test, which for three parameters is nine tests
+    @Test
+    void amongEightTestsNoneIsCalledFarOffAndAmongNineItIs() {
+        for (int tests : new int[] {8, 9}) {
+            int[] days = {15, 45, 75, 105, 135, 165, 195, 225, 255};
+            List<TestDay> cow = new ArrayList<>(lactation(COW, days).testDays().subList(0, tests));
+            cow.set(4, TestDay.ofMilk(cow.get(4).date(), 12));
+
+            CurveFit fit = LactationCurves.WOOD.fit(Lactation.inMilk(2, CALVING, cow), LATE);
+
+            assertThat(codes(fit).contains(FindingCode.TEST_FAR_OFF_CURVE)).isEqualTo(tests == 9);
+            if (tests == 9) {
+                Finding far = fit.findings().get(fit.findings().size() - 1);
+                double byCurve = fit.curve().orElseThrow().milkKgPerDay(135);
+                assertThat(far.seen()).hasValue("12.0 kg");
+                assertThat(far.expected()).hasValue(String.format(Locale.ROOT, "about %.1f kg by the curve", byCurve));
+            }
+        }
     }
 
     @Test

@@ -6,9 +6,9 @@ import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 
 /**
- * A few fits of other programs, kept here as facts so that they are checked everywhere. The points are test days C01 of the open milk-recording data
- * (data set milkman of R package doBy 4.7.2, there after Friggens, Ridder and Lovendahl 2007, J. Dairy Sci. 90:5453-5467) and weekly fat yields
- * (henderson.milkfat of R package agridat 1.27, there credited to McCulloch and Henderson).
+ * A few fits of other programs, kept here as facts so that they are checked everywhere. The points are test days C01 of the open
+ * milk-recording data (data set milkman of R package doBy 4.7.2, there after Friggens, Ridder and Lovendahl 2007, J. Dairy Sci.
+ * 90:5453-5467) and weekly fat yields (henderson.milkfat of R package agridat 1.27, there credited to McCulloch and Henderson).
  */
 class CurveFitPeerTest {
     private static final double[] DAYS = {15, 45, 72, 103, 132, 165, 192, 227, 258, 283};

@@ -255,6 +255,9 @@ class CurveModelRecoveryLawTest {
         assertThat(fit.peakMilkStandardErrorKgPerDay()).isEmpty();
         assertThat(fit.curve().orElseThrow().peakDaysInMilk()).isPresent();
         assertThat(fit.residualsKg()).hasSize(3);
+        assertThat(fit.parameters())
+                .isEqualTo(fit.curve().orElseThrow().parameters())
+                .hasSize(3);
         assertThat(fit.model()).isSameAs(LactationCurves.WOOD);
     }
 }

@@ -131,7 +131,9 @@ class CurveShapeLawTest {
                     .isEqualTo(parameters);
             assertThat(curve.parameters())
                     .allMatch(parameter -> parameter.standardError().isEmpty());
-            assertThat(curve).isEqualTo(kind.of().apply(parameters));
+            assertThat(curve)
+                    .isEqualTo(kind.of().apply(parameters))
+                    .hasSameHashCodeAs(kind.of().apply(parameters));
         });
     }
 }

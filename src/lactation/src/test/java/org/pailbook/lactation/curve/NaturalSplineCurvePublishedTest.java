@@ -6,7 +6,10 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 
-/** A natural spline through (1, 20), (155, 25), (305, 15). Values by scipy 1.17.1, CubicSpline with natural ends (scripts/curve_peers.py). */
+/**
+ * A natural spline through (1, 20), (155, 25), (305, 15). Values by scipy 1.17.1, CubicSpline with natural ends
+ * (scripts/curve_peers.py).
+ */
 class NaturalSplineCurvePublishedTest {
     private static final double[] DAYS = {1, 155, 305};
     private static final double[] KG = {20, 25, 15};

@@ -6,9 +6,9 @@ import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 
 /**
- * Data of another origin: protein of cow B01 in the data set Milk of R package nlme 3.1-162, percent by weeks since calving; there after Diggle, Liang
- * and Zeger 1994, Analysis of Longitudinal Data (from memory, as the manual cites it). Fits by R 4.2.2, scripts/curve_peers.R. Protein falls and rises
- * again, so Wood's curve is a valley here: b and c are both below zero.
+ * Data of another origin: protein of cow B01 in the data set Milk of R package nlme 3.1-162, percent by weeks since calving;
+ * there after Diggle, Liang and Zeger 1994, Analysis of Longitudinal Data (from memory, as the manual cites it). Fits by R 4.2.2,
+ * scripts/curve_peers.R. Protein falls and rises again, so Wood's curve is a valley here: b and c are both below zero.
  */
 class OtherHerdPeerTest {
     private static final double[] WEEKS = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16, 17, 18, 19};

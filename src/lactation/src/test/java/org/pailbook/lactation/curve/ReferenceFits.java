@@ -14,7 +14,9 @@ import org.pailbook.lactation.SharedData;
 import org.pailbook.lactation.testday.Lactation;
 import org.pailbook.lactation.testday.TestDay;
 
-/** The 24 reference series of the open data and the fits of R 4.2.2 and scipy 1.10.1 to them, as the folder's README describes. */
+/**
+ * The 24 reference series of the open data and the fits of R 4.2.2 and scipy 1.10.1 to them, as the folder's README describes.
+ */
 final class ReferenceFits {
     private ReferenceFits() {}
 

@@ -13,8 +13,8 @@ import org.junit.jupiter.api.TestFactory;
 import org.pailbook.lactation.finding.FindingCode;
 
 /**
- * Every fit of the reference set against ours. Made with R 4.2.2 ({@code lm}, {@code nls} with Newton polish) and checked there against
- * scipy 1.10.1: the two agree to 1e-9 in the parameters (Dijkstra 2e-8).
+ * Every fit of the reference set against ours. Made with R 4.2.2 ({@code lm}, {@code nls} with Newton polish) and checked there
+ * against scipy 1.10.1: the two agree to 1e-9 in the parameters (Dijkstra 2e-8).
  */
 class ReferenceFitsOpenDataTest {
     private static final double RSS_RELATIVE = 1e-9;

@@ -31,6 +31,12 @@ class WilminkCurvePublishedTest {
     }
 
     @Test
+    void integralsOverAdjoiningSpansAddUp() {
+        assertThat(X.integralKg(0, 100) + X.integralKg(100, 305)).isCloseTo(7089.500048, Offset.offset(5e-7));
+        assertThat(X.integralKg(40, 40)).isEqualTo(0);
+    }
+
+    @Test
     void aDeclineSteeperThanTheRiseHasNoPeakAfterCalving() {
         // -k b = 0.5 kg/d/d at calving is less than the decline of 0.6
         WilminkCurve steep = new WilminkCurve(30, -10, -0.6);

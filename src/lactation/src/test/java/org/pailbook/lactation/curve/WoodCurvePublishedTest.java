@@ -1,6 +1,7 @@
 package org.pailbook.lactation.curve;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import org.assertj.core.data.Offset;
@@ -9,8 +10,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * Wood's curve with a 15 kg/d, b 0.2, c 0.004 per day. Values computed apart from this library in double precision with numpy and scipy;
- * tolerance is half the last printed digit, or more where more is said.
+ * Wood's curve with a 15 kg/d, b 0.2, c 0.004 per day. Values computed apart from this library in double precision with numpy and
+ * scipy; tolerance is half the last printed digit, or more where more is said.
  */
 class WoodCurvePublishedTest {
     private static final WoodCurve W = new WoodCurve(15, 0.2, 0.004);
@@ -49,6 +50,12 @@ class WoodCurvePublishedTest {
         assertThat(simmental.peakDaysInMilk().orElseThrow()).isCloseTo(68.6, Offset.offset(1e-9));
         assertThat(simmental.peakMilkKgPerDay().orElseThrow()).isCloseTo(21.233287, Offset.offset(5e-7));
         assertThat(simmental.totalKg(1, 305)).isCloseTo(6022.421607, Offset.offset(5e-7));
+    }
+
+    @Test
+    void totalsWantDaysInOrder() {
+        assertThatIllegalArgumentException().isThrownBy(() -> W.totalKg(10, 4));
+        assertThatIllegalArgumentException().isThrownBy(() -> W.totalKg(0, 4));
     }
 
     @Test

@@ -19,6 +19,7 @@ class DailySpreadLawTest {
         }
         DailySpread plain = DailySpread.ofDays(sd, 0.991, 0.3);
         sumsAgree(plain);
+        sumsAgree(plain.times(1.7));
         sumsAgree(plain.withEarlyPace(240, 45));
         sumsAgree(DailySpread.ofDays(sd, 0.9, 0.1));
     }
@@ -53,6 +54,11 @@ class DailySpreadLawTest {
     @Test
     void aSpreadTimesTwoHasFourTimesTheVariance() {
         DailySpread spread = DailySpread.constant(3, 0.995, 0.2).withEarlyPace(100, 30);
+        assertThat(spread.times(2).varianceOfTotal(305)).isCloseTo(4 * spread.varianceOfTotal(305), within(1e-6));
+        assertThat(spread.times(2).covariance(20, 40)).isCloseTo(4 * spread.covariance(20, 40), within(1e-9));
+        assertThat(spread.times(2).covarianceWithTotal(20, 305))
+                .isCloseTo(4 * spread.covarianceWithTotal(20, 305), within(1e-7));
+        assertThat(spread.times(2).withEarlyPace(50, 20).sdPerDay(7)).isEqualTo(6);
         assertThat(spread.withSdPerDay(new double[] {6}).varianceOfTotal(305))
                 .isCloseTo(4 * spread.varianceOfTotal(305), within(1e-6));
         assertThat(spread.withSdPerDay(new double[] {6}).covarianceWithTotal(20, 305))

@@ -96,6 +96,11 @@ class AbnormalTestDaysPublishedTest {
         assertThat(judge(Set.of(), 8, 4.4, 9.6).get(1).verdict()).isEqualTo(Verdict.BELOW);
         assertThat(judge(Set.of(), 8, 4.3, 9.6).get(1).verdict()).isEqualTo(Verdict.NOT_CREDIBLE);
         assertThat(judge(Set.of(), 30, 4.4).get(1).clippedKg()).isEmpty();
+        // the last test has one neighbour only, and so has the first
+        assertThat(verdicts(30, 30, 4.4)).containsExactly(Verdict.NORMAL, Verdict.NORMAL, Verdict.NOT_CREDIBLE);
+        assertThat(verdicts(8.9, 8.9, 4.46)).containsExactly(Verdict.NORMAL, Verdict.NORMAL, Verdict.BELOW);
+        assertThat(verdicts(4.4, 8.7, 8.7)).containsExactly(Verdict.BELOW, Verdict.NORMAL, Verdict.NORMAL);
+        assertThat(verdicts(4.4, 30, 30)).containsExactly(Verdict.NOT_CREDIBLE, Verdict.NORMAL, Verdict.NORMAL);
     }
 
     @Test

@@ -387,6 +387,14 @@ class LactationAssemblyPublishedTest {
         assertThat(then.lactations().get(0).end()).isEqualTo(End.IN_MILK);
         assertThat(then.lactations().get(0).lactation().testDays()).isEmpty();
         assertThat(then.asOf()).isEqualTo(FIRST.plusDays(199));
+        assertThat(then.findings()).isEmpty();
+        assertThat(history.asOf(SECOND.plusDays(49)).abortions()).isEmpty();
+        assertThat(history.asOf(SECOND.plusDays(50)).abortions()).hasSize(1);
+        assertThat(history.asOf(SECOND.plusDays(59)).departures()).isEmpty();
+        assertThat(history.asOf(SECOND.plusDays(60)).departures()).hasSize(1);
+        assertThat(history.asOf(FIRST.plusDays(299)).dryOffs()).isEmpty();
+        assertThat(history.asOf(SECOND.minusDays(1)).calvings()).hasSize(1);
+        assertThat(history.asOf(FIRST.plusDays(200)).testDays()).hasSize(1);
     }
 
     @Test

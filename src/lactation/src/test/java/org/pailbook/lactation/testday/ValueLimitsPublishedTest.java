@@ -148,6 +148,16 @@ class ValueLimitsPublishedTest {
     }
 
     @Test
+    void theWidestLimitNamesEverySourceItIsFrom() {
+        assertThat(ValueLimits.PUBLISHED.of("fatPct", Layer.ACCEPTED, BreedGroup.UNKNOWN))
+                .hasValueSatisfying(
+                        limit -> assertThat(limit.source()).contains("dairy breeds", "; ", "high-fat breeds"));
+        assertThat(ValueLimits.PUBLISHED.of("milkKg", Layer.ACCEPTED, BreedGroup.DAIRY))
+                .hasValueSatisfying(limit -> assertThat(limit.source()).doesNotContain(";"));
+        assertThat(BreedGroup.HIGH_FAT.code()).isEqualTo("high-fat");
+    }
+
+    @Test
     void aLimitUpsideDownIsRefused() {
         assertThatThrownBy(() -> new ValueLimit(
                         "fatPct",

@@ -33,8 +33,8 @@ public final class PailbookMain {
                     + " quarkus-app/quarkus-run.jar.");
         }
         Optional<String> key = settings.getOptionalValue("pailbook.admin.key", String.class);
-        if (key.isPresent() && !key.get().matches("[\\x21-\\x7e]{12,200}")) {
-            return Optional.of("PAILBOOK_ADMIN_KEY must be 12 to 200 printable characters without blanks.");
+        if (key.isPresent() && !key.get().matches("[\\x21-\\x7e]{8,200}")) {
+            return Optional.of("PAILBOOK_ADMIN_KEY must be 8 to 200 printable characters without blanks.");
         }
         if (builtFor.equals("sqlite")) {
             Path folder =

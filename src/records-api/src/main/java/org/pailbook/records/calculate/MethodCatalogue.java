@@ -5,8 +5,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.pailbook.lactation.accumulation.DataCollectionRating;
 import org.pailbook.lactation.accumulation.TestIntervalMethod;
 import org.pailbook.lactation.correctedmilk.CorrectedMilkFormulas;
+import org.pailbook.lactation.correctedmilk.DryMatterIntakeNasem2021;
+import org.pailbook.lactation.correctedmilk.DryMatterIntakeNrc2001;
 import org.pailbook.lactation.correctedmilk.MilkEnergyFormula;
 import org.pailbook.lactation.curve.LactationCurves;
 import org.pailbook.lactation.method.HowKnown;
@@ -31,6 +34,7 @@ import org.pailbook.lactation.testday.MilkingShares;
 import org.pailbook.lactation.testday.SumOfMilkings;
 import org.pailbook.lactation.testday.WiggansShortInterval;
 import org.pailbook.lactation.udderhealth.SomaticCellScore;
+import org.pailbook.lactation.udderhealth.TankCellCount;
 import org.pailbook.records.computed.MethodChoice;
 
 /**
@@ -65,7 +69,7 @@ final class MethodCatalogue {
                         AnnualizedYield.BY_CALVING_INTERVAL,
                         DaysOpen.TO_CONCEPTION));
         kinds.put("age-adjustment", List.of(MatureEquivalent.by(herdsOwn), ParityFactorLearning.MIXED_MODEL));
-        kinds.put("udder-health", List.of(SomaticCellScore.SCS));
+        kinds.put("udder-health", List.of(SomaticCellScore.SCS, TankCellCount.WEIGHTED_BY_MILK));
         kinds.put("herd", List.of(HerdMean.OVER_COWS, HerdMean.OF_PROJECTIONS, RollingHerdAverage.YEAR));
         kinds.put(
                 "daily-yield",
@@ -75,6 +79,8 @@ final class MethodCatalogue {
                         WiggansShortInterval.MORNING_UNDER_9_HOURS,
                         MilkingShares.learn(List.of(), HALF)));
         kinds.put("lactation", List.of(EstimatedEnd.HALF_THE_LAST_INTERVAL));
+        kinds.put("recording", List.of(DataCollectionRating.VANRADEN));
+        kinds.put("feed-intake", List.of(DryMatterIntakeNrc2001.NRC, DryMatterIntakeNasem2021.NASEM));
         return kinds;
     }
 

@@ -20,6 +20,7 @@ import org.pailbook.records.store.AnimalIdentifier;
 import org.pailbook.records.store.AnimalIdentifierRow;
 import org.pailbook.records.store.AnimalRow;
 import org.pailbook.records.store.HerdRow;
+import org.pailbook.records.store.InParts;
 import org.pailbook.records.store.RecordIds;
 import org.pailbook.records.wire.Fields;
 import org.pailbook.records.wire.FindingView;
@@ -164,34 +165,36 @@ public final class AnimalKind extends RecordKind<AnimalRow> {
                 .computeIfAbsent(identifier.scheme(), any -> new ArrayList<>())
                 .add(identifier.id())));
         Set<String> animalIds = new LinkedHashSet<>();
-        idsByScheme.forEach((scheme, ids) -> animalIds.addAll(session.createSelectionQuery(
-                        "select animalId from AnimalIdentifierRow where herdId = :herd and scheme = :scheme and identifier in :ids",
-                        String.class)
-                .setParameter("herd", herd.id)
-                .setParameter("scheme", scheme)
-                .setParameter("ids", ids)
-                .getResultList()));
-        if (animalIds.isEmpty()) {
-            return List.of();
-        }
-        return session.createSelectionQuery("from AnimalRow where id in :ids", AnimalRow.class)
-                .setParameter("ids", animalIds)
-                .getResultList();
+        idsByScheme.forEach((scheme, all) -> InParts.of(
+                all,
+                ids -> animalIds.addAll(session.createSelectionQuery(
+                                "select animalId from AnimalIdentifierRow where herdId = :herd and scheme = :scheme and identifier in :ids",
+                                String.class)
+                        .setParameter("herd", herd.id)
+                        .setParameter("scheme", scheme)
+                        .setParameter("ids", ids)
+                        .getResultList())));
+        List<AnimalRow> found = new ArrayList<>();
+        InParts.of(
+                animalIds,
+                ids -> found.addAll(session.createSelectionQuery("from AnimalRow where id in :ids", AnimalRow.class)
+                        .setParameter("ids", ids)
+                        .getResultList()));
+        return found;
     }
 
     @Override
     protected void complete(StatelessSession session, Collection<AnimalRow> stored) {
-        if (stored.isEmpty()) {
-            return;
-        }
         Map<String, List<AnimalIdentifier>> byAnimal = new HashMap<>();
-        session.createSelectionQuery(
-                        "from AnimalIdentifierRow where animalId in :ids order by animalId, placeNo",
-                        AnimalIdentifierRow.class)
-                .setParameter("ids", stored.stream().map(animal -> animal.id).toList())
-                .getResultList()
-                .forEach(row -> byAnimal.computeIfAbsent(row.animalId, any -> new ArrayList<>())
-                        .add(new AnimalIdentifier(row.scheme, row.identifier)));
+        InParts.of(
+                stored.stream().map(animal -> animal.id).toList(),
+                ids -> session.createSelectionQuery(
+                                "from AnimalIdentifierRow where animalId in :ids order by animalId, placeNo",
+                                AnimalIdentifierRow.class)
+                        .setParameter("ids", ids)
+                        .getResultList()
+                        .forEach(row -> byAnimal.computeIfAbsent(row.animalId, any -> new ArrayList<>())
+                                .add(new AnimalIdentifier(row.scheme, row.identifier))));
         stored.forEach(animal -> animal.identifiers = List.copyOf(byAnimal.getOrDefault(animal.id, List.of())));
     }
 

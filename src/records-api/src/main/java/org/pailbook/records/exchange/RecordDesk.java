@@ -1,6 +1,7 @@
 package org.pailbook.records.exchange;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.core.HttpHeaders;
@@ -26,6 +27,7 @@ import org.pailbook.records.problem.Fault;
 import org.pailbook.records.problem.Problem;
 import org.pailbook.records.problem.ProblemBody;
 import org.pailbook.records.problem.ProblemCode;
+import org.pailbook.records.problem.RequestId;
 import org.pailbook.records.store.HerdRow;
 import org.pailbook.records.store.StoredRecord;
 import org.pailbook.records.wire.FindingView;
@@ -38,9 +40,11 @@ public class RecordDesk {
     private final RecordIntake intake;
     private final BulkIntake bulk;
     private final Caller caller;
+    private final RoutingContext routing;
 
     @Inject
-    RecordDesk(RecordIntake intake, BulkIntake bulk, Caller caller) {
+    RecordDesk(RecordIntake intake, BulkIntake bulk, Caller caller, RoutingContext routing) {
+        this.routing = routing;
         this.intake = intake;
         this.bulk = bulk;
         this.caller = caller;
@@ -111,6 +115,8 @@ public class RecordDesk {
                 first.put("status", ProblemCode.BATCH_REJECTED.status());
                 first.put("code", ProblemCode.BATCH_REJECTED.code());
                 first.put("detail", report.count(Outcome.REFUSED) + " rows have errors; nothing was stored.");
+                first.put("instance", routing.request().path());
+                first.put("requestId", RequestId.of(routing));
             }
             StreamingOutput out = stream -> {
                 try (report) {

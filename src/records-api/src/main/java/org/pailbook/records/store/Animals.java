@@ -4,6 +4,7 @@ import io.quarkus.hibernate.orm.panache.PanacheRepositoryBase;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -60,7 +61,7 @@ public class Animals implements PanacheRepositoryBase<AnimalRow, String> {
             Map<String, List<AnimalIdentifier>> identifiers = new LinkedHashMap<>();
             identifiersOf(byId.keySet())
                     .forEach(row -> identifiers
-                            .computeIfAbsent(row.animalId, id -> new java.util.ArrayList<>())
+                            .computeIfAbsent(row.animalId, id -> new ArrayList<>())
                             .add(row.toIdentifier()));
             byId.forEach((id, animal) -> animal.identifiers = identifiers.getOrDefault(id, List.of()));
         }
@@ -68,10 +69,14 @@ public class Animals implements PanacheRepositoryBase<AnimalRow, String> {
     }
 
     private List<AnimalIdentifierRow> identifiersOf(Collection<String> animalIds) {
-        return entities.createQuery(
-                        "from AnimalIdentifierRow where animalId in :ids order by animalId, placeNo",
-                        AnimalIdentifierRow.class)
-                .setParameter("ids", animalIds)
-                .getResultList();
+        List<AnimalIdentifierRow> found = new ArrayList<>();
+        InParts.of(
+                animalIds,
+                ids -> found.addAll(entities.createQuery(
+                                "from AnimalIdentifierRow where animalId in :ids order by animalId, placeNo",
+                                AnimalIdentifierRow.class)
+                        .setParameter("ids", ids)
+                        .getResultList()));
+        return found;
     }
 }

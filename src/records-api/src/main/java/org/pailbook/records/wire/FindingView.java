@@ -1,5 +1,6 @@
 package org.pailbook.records.wire;
 
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.pailbook.records.problem.Fault;
@@ -50,6 +51,7 @@ public record FindingView(
         return new FindingView(grade, code, pointer, name, value, message, expected);
     }
 
+    @JsonIgnore
     public boolean isError() {
         return grade == Grade.ERROR;
     }

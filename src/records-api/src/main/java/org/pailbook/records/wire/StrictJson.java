@@ -32,15 +32,13 @@ public final class StrictJson {
     private static final int LONGEST_TEXT = 64 * 1024;
     private static final int LONGEST_NUMBER = 40;
 
-    private static final JsonFactory FACTORY = JsonFactory.builder()
-            .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
-            .streamReadConstraints(StreamReadConstraints.builder()
-                    .maxNestingDepth(DEEPEST)
-                    .maxStringLength(LONGEST_TEXT)
-                    .maxNumberLength(LONGEST_NUMBER)
-                    .maxNameLength(1000)
-                    .build())
-            .build();
+    /** Tokens of a body that is held in memory as a whole: 32 MiB of empty objects would fill the memory. Ours. */
+    private static final long MOST_TOKENS_AT_ONCE = 1_000_000;
+
+    /** For bodies read one row after the other, which may be of any number. */
+    private static final JsonFactory FACTORY = factory(Long.MAX_VALUE);
+
+    private static final JsonFactory FACTORY_OF_WHOLE = factory(MOST_TOKENS_AT_ONCE);
 
     /** Reads trees; the one mapper for everything posted. */
     static final ObjectMapper MAPPER = JsonMapper.builder(FACTORY)
@@ -49,9 +47,22 @@ public final class StrictJson {
 
     private StrictJson() {}
 
+    private static JsonFactory factory(long mostTokens) {
+        return JsonFactory.builder()
+                .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+                .streamReadConstraints(StreamReadConstraints.builder()
+                        .maxNestingDepth(DEEPEST)
+                        .maxStringLength(LONGEST_TEXT)
+                        .maxNumberLength(LONGEST_NUMBER)
+                        .maxNameLength(1000)
+                        .maxTokenCount(mostTokens)
+                        .build())
+                .build();
+    }
+
     /** The one object a body holds. */
     public static ObjectNode object(InputStream body) {
-        try (JsonParser parser = parser(body)) {
+        try (JsonParser parser = parser(FACTORY_OF_WHOLE, body)) {
             if (parser.nextToken() == null) {
                 throw new Problem(ProblemCode.EMPTY_BODY, "Send one JSON object.");
             }
@@ -83,7 +94,11 @@ public final class StrictJson {
 
     /** A parser over a body, strict about bytes; for reading many rows one after the other. */
     public static JsonParser parser(InputStream body) throws IOException {
-        JsonParser parser = FACTORY.createParser(utf8(body));
+        return parser(FACTORY, body);
+    }
+
+    private static JsonParser parser(JsonFactory factory, InputStream body) throws IOException {
+        JsonParser parser = factory.createParser(utf8(body));
         parser.setCodec(MAPPER);
         return parser;
     }
@@ -114,6 +129,12 @@ public final class StrictJson {
         }
         if (failure instanceof JsonProcessingException json) {
             String message = String.valueOf(json.getOriginalMessage());
+            if (message.startsWith("Token count")) {
+                return new Problem(
+                        ProblemCode.TOO_LARGE,
+                        "The body has more than " + MOST_TOKENS_AT_ONCE
+                                + " names, values and brackets; send it in parts.");
+            }
             String what = message.startsWith("Duplicate field")
                     ? "A member stands twice in one object"
                     : message.contains("exceeds the maximum") || message.contains("maximum allowed")

@@ -7,7 +7,7 @@ import jakarta.ws.rs.core.MultivaluedMap;
 import org.jboss.resteasy.reactive.server.ServerResponseFilter;
 
 /** Headers of every answer: texts are English, media types are meant as they stand, and no cache keeps a herd's records. */
-final class AnswerHeaders {
+final class AnswerHeaderFilter {
     @ServerResponseFilter
     void add(ContainerRequestContext request, ContainerResponseContext response) {
         MultivaluedMap<String, Object> headers = response.getHeaders();
