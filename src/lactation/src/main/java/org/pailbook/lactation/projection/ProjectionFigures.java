@@ -3,6 +3,7 @@ package org.pailbook.lactation.projection;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.pailbook.lactation.day.DaysInMilk;
 import org.pailbook.lactation.figure.Explanation;
 import org.pailbook.lactation.figure.Figure;
@@ -73,17 +74,24 @@ final class ProjectionFigures {
                 .input(UsedInput.used("calving", lactation.calvingDate()))
                 .inputs(inputs())
                 .findings(findings(what, toDay));
+        int through = Math.min(toDay, lastTestDay());
+        Optional<Predicted> produced =
+                through == 0 ? Optional.empty() : Optional.of(weights.of(trait).total(trait, through));
         for (Coverage coverage : Coverage.values()) {
-            Interval interval = totalInterval(trait, toDay, predicted, coverage);
+            Interval interval = totalInterval(what, predicted, produced, coverage);
             figure.interval(new Interval(coverage.share(), interval.low() * unit, interval.high() * unit));
         }
         return figure.build();
     }
 
-    private Interval totalInterval(int trait, int toDay, Predicted predicted, Coverage coverage) {
+    private Interval totalInterval(
+            LactationTrait what, Predicted predicted, Optional<Predicted> produced, Coverage coverage) {
         double low = end(predicted, calibration.low(tests(), coverage));
-        if (standards.traits().get(trait) != LactationTrait.CELLS) {
-            low = Math.max(low, surelyProduced(trait, toDay, coverage));
+        if (what != LactationTrait.CELLS) {
+            // what she has given to her last test at the least, as sure as the interval is meant to be
+            double surelyProduced = produced.map(soFar -> end(soFar, calibration.low(tests(), coverage)))
+                    .orElse(0.0);
+            low = Math.max(low, Math.max(0, surelyProduced));
             // the tests may expect less than nothing for the rest; the figure stays inside its interval all the same
             low = Math.min(low, predicted.value());
         }
@@ -93,16 +101,6 @@ final class ProjectionFigures {
 
     private static double end(Predicted predicted, double standardErrors) {
         return predicted.value() + standardErrors * predicted.standardError();
-    }
-
-    /** What she has given to her last test at the least, as sure as the interval is meant to be. */
-    private double surelyProduced(int trait, int toDay, Coverage coverage) {
-        int through = Math.min(toDay, lastTestDay());
-        if (through == 0) {
-            return 0;
-        }
-        Predicted produced = weights.of(trait).total(trait, through);
-        return Math.max(0, end(produced, calibration.low(tests(), coverage)));
     }
 
     /** Band of one day's value; no cow gives less than nothing. */
