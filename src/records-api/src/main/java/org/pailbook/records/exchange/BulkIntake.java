@@ -18,6 +18,7 @@ import org.pailbook.records.problem.Problem;
 import org.pailbook.records.problem.ProblemCode;
 import org.pailbook.records.store.HerdRow;
 import org.pailbook.records.store.StoredRecord;
+import org.pailbook.records.store.TableStatistics;
 import org.pailbook.records.wire.LimitedBody;
 import org.pailbook.records.wire.StrictJson;
 
@@ -33,12 +34,19 @@ public class BulkIntake {
     private static final int MOST_ROWS_ATOMIC = 20_000;
     private static final int CHUNK_ROWS = 1_000;
 
+    /** After so many new rows the database is told, and again each time there are four times as many. */
+    private static final int FIRST_COUNT_ROWS = 1_000;
+
+    private static final int COUNT_AGAIN_FACTOR = 4;
+
     private final RecordIntake intake;
+    private final TableStatistics statistics;
     private final ObjectMapper json;
 
     @Inject
-    BulkIntake(RecordIntake intake, ObjectMapper json) {
+    BulkIntake(RecordIntake intake, TableStatistics statistics, ObjectMapper json) {
         this.intake = intake;
+        this.statistics = statistics;
         this.json = json;
     }
 
@@ -93,6 +101,7 @@ public class BulkIntake {
         int chunkRows = options.atomic() ? MOST_ROWS_ATOMIC : CHUNK_ROWS;
         List<PostedRow> chunk = new ArrayList<>();
         int read = 0;
+        int countAtRows = FIRST_COUNT_ROWS;
         for (PostedRow row = reader.next(); row != null; row = reader.next()) {
             if (++read > mostRows) {
                 throw new Problem(
@@ -104,11 +113,22 @@ public class BulkIntake {
             if (chunk.size() == chunkRows) {
                 takeChunk(kind, herd, writtenBy, chunk, options, report);
                 chunk.clear();
+                if (isStored(options, report) && report.count(Outcome.CREATED) >= countAtRows) {
+                    statistics.refresh(kind.entity());
+                    countAtRows = report.count(Outcome.CREATED) * COUNT_AGAIN_FACTOR;
+                }
             }
         }
         if (!chunk.isEmpty()) {
             takeChunk(kind, herd, writtenBy, chunk, options, report);
         }
+        if (isStored(options, report) && report.count(Outcome.CREATED) >= FIRST_COUNT_ROWS) {
+            statistics.refresh(kind.entity());
+        }
+    }
+
+    private static boolean isStored(BulkOptions options, BulkReport report) {
+        return !options.dryRun() && !(options.atomic() && report.count(Outcome.REFUSED) > 0);
     }
 
     private <E extends StoredRecord> void takeChunk(
