@@ -1,5 +1,6 @@
 package org.pailbook.records.calculate;
 
+import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.BeanParam;
@@ -9,14 +10,19 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.StreamingOutput;
 import java.io.InputStream;
 import java.time.Clock;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.Optional;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.eclipse.microprofile.openapi.annotations.parameters.RequestBody;
+import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.pailbook.records.access.Caller;
 import org.pailbook.records.access.Scope;
@@ -30,13 +36,17 @@ import org.pailbook.records.wire.LimitedBody;
 @Produces(MediaType.APPLICATION_JSON)
 @Tag(name = "Calculations")
 public class CalculateResource {
+    private static final String CSV = "text/csv";
+
     private final Caller caller;
     private final Clock clock;
+    private final ObjectMapper json;
 
     @Inject
-    CalculateResource(Caller caller, Clock clock) {
+    CalculateResource(Caller caller, Clock clock, ObjectMapper json) {
         this.caller = caller;
         this.clock = clock;
+        this.json = json;
     }
 
     @POST
@@ -100,6 +110,48 @@ public class CalculateResource {
     public PersistencyView calculatePersistency(
             @BeanParam ExplainQuery query, InputStream body, @Context HttpHeaders headers) {
         return PersistencyRequest.read(read(body, headers)).answer(query.isExplained(), now());
+    }
+
+    @POST
+    @Path("/projections")
+    @Produces({MediaType.APPLICATION_JSON, CSV})
+    @Operation(
+            operationId = "calculateProjections",
+            summary = "Project posted lactations to 305 days, learning from posted history; needs the scope calculate",
+            description =
+                    "JSON is answered with JSON, a table of test days with a table of one line a lactation. In a table"
+                            + " every lactation is projected, and those of the other cows are its history. Columns: animal, parity, breed, calving_date,"
+                            + " test_date, dim, milk_kg, fat_pct, protein_pct, scc_thousand. Stores nothing.")
+    @RequestBody(
+            required = true,
+            content = {
+                @Content(
+                        mediaType = "application/json",
+                        schema = @Schema(implementation = ProjectionsRequest.Members.class)),
+                @Content(mediaType = CSV, schema = @Schema(implementation = String.class))
+            })
+    @APIResponse(
+            responseCode = "200",
+            description = "OK",
+            content = {
+                @Content(mediaType = "application/json", schema = @Schema(implementation = ProjectionsView.class)),
+                @Content(mediaType = CSV, schema = @Schema(implementation = String.class))
+            })
+    public Response calculateProjections(
+            @BeanParam ProjectionsQuery query, InputStream body, @Context HttpHeaders headers) {
+        caller.requireScope(Scope.CALCULATE);
+        boolean isTable = RecordDesk.isTable(headers);
+        InputStream limited = new LimitedBody(body, LimitedBody.MANY_RECORDS);
+        boolean explain = query.isExplained(isTable);
+        Optional<LocalDate> asOf = query.asOfTable(isTable);
+        ProjectionsWriting projections =
+                new ProjectionsWriting(isTable ? TestDayTable.read(limited, asOf) : ProjectionsRequest.read(limited));
+        Instant now = now();
+        StreamingOutput answer =
+                isTable ? projections::writeCsv : stream -> projections.writeJson(json, stream, explain, now);
+        return Response.ok(answer)
+                .type(isTable ? CSV + ";charset=utf-8;header=present" : MediaType.APPLICATION_JSON)
+                .build();
     }
 
     private ObjectNode read(InputStream body, HttpHeaders headers) {

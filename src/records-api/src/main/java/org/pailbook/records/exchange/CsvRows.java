@@ -35,7 +35,7 @@ import org.pailbook.records.wire.StrictJson;
  * A table with a header row of our column names in any order; {@code ;} or {@code ,} is seen from the header, a decimal comma is read
  * only with {@code ;}. An empty cell is a value that is not known.
  */
-final class CsvRows implements RowReader {
+public final class CsvRows implements RowReader {
     private static final char BYTE_ORDER_MARK = '\uFEFF';
     private static final int LONGEST_HEADER = 16 * 1024;
 
@@ -44,7 +44,8 @@ final class CsvRows implements RowReader {
     private final Iterator<CSVRecord> records;
     private int row;
 
-    CsvRows(InputStream body, List<Column> known) throws IOException {
+    /** @param known columns the table may have */
+    public CsvRows(InputStream body, List<Column> known) throws IOException {
         BufferedReader text = new BufferedReader(StrictJson.utf8(body));
         String header = headerLine(text);
         char separator = header.contains(";") ? ';' : ',';
@@ -187,7 +188,7 @@ final class CsvRows implements RowReader {
             throw new Problem(ProblemCode.MALFORMED_CSV, "The quotes of the header do not match.");
         }
         if (!faults.isEmpty()) {
-            throw new Problem(ProblemCode.MALFORMED_CSV, "The header was not understood; nothing was stored.", faults);
+            throw new Problem(ProblemCode.MALFORMED_CSV, "The header was not understood; nothing was done.", faults);
         }
         return found;
     }

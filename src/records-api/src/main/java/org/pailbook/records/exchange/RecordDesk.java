@@ -65,6 +65,16 @@ public class RecordDesk {
         return StrictJson.object(new LimitedBody(body, mostBytes));
     }
 
+    /** What kind of body a request says it holds, one of two. */
+    public static boolean isTable(HttpHeaders headers) {
+        requirePlain(headers);
+        String mediaType = BulkIntake.mediaType(headers.getHeaderString(HttpHeaders.CONTENT_TYPE));
+        if (!mediaType.equals(BulkIntake.JSON) && !mediaType.equals(BulkIntake.CSV)) {
+            throw new Problem(ProblemCode.UNSUPPORTED_MEDIA_TYPE, "Send application/json or text/csv.");
+        }
+        return mediaType.equals(BulkIntake.CSV);
+    }
+
     /** One record: 201 if it is new, 200 if it was there, 422 with every fault if it was refused. */
     public <E extends StoredRecord, T> RestResponse<PostedAnswer<T>> post(
             RecordKind<E> kind, HerdRow herd, InputStream body, HttpHeaders headers, Function<E, T> view) {

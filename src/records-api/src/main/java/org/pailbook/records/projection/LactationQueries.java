@@ -5,19 +5,23 @@ import jakarta.inject.Inject;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import org.pailbook.lactation.accumulation.AccumulatedYield;
 import org.pailbook.lactation.correctedmilk.CorrectedMilkFormula;
 import org.pailbook.lactation.curve.CurveModel;
 import org.pailbook.lactation.day.DaysInMilk;
 import org.pailbook.lactation.figure.Figure;
+import org.pailbook.lactation.figure.Interval;
 import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.finding.FindingCode;
+import org.pailbook.lactation.projection.Coverage;
 import org.pailbook.lactation.projection.DayExpectation;
 import org.pailbook.lactation.projection.Projection305;
 import org.pailbook.lactation.summary.CowOnDay;
 import org.pailbook.lactation.testday.AssembledLactation;
 import org.pailbook.lactation.testday.Lactation;
 import org.pailbook.records.computed.CurveView;
+import org.pailbook.records.computed.HerdLearning;
 import org.pailbook.records.computed.Subject;
 import org.pailbook.records.store.AnimalRow;
 import org.pailbook.records.store.CowRecord;
@@ -31,18 +35,25 @@ import org.pailbook.records.wire.FigureView.WarningView;
 @ApplicationScoped
 class LactationQueries {
     private final CowRecords records;
+    private final HerdLearning learning;
 
     @Inject
-    LactationQueries(CowRecords records) {
+    LactationQueries(CowRecords records, HerdLearning learning) {
         this.records = records;
+        this.learning = learning;
     }
 
     /** How a lactation is to be computed and shown. */
-    record Choice(CorrectedMilkFormula correctedMilk, CurveModel curve, boolean explain) {}
+    record Choice(
+            CorrectedMilkFormula correctedMilk,
+            CurveModel curve,
+            boolean explain,
+            Optional<DryOffDate> dryOff,
+            boolean daily) {}
 
     List<LactationView> all(HerdRow herd, AnimalRow animal, AsOf asOf, Choice choice) {
         CowRecord record = records.ofAnimal(animal, asOf.day());
-        CowOnDay cow = record.onDay(asOf.day());
+        CowOnDay cow = taught(herd, record, asOf);
         return cow.lactations().lactations().stream()
                 .map(lactation -> view(herd, record, cow, lactation, asOf, choice))
                 .toList();
@@ -51,10 +62,14 @@ class LactationQueries {
     /** The lactation of that parity; without a parity the latest. */
     LactationView one(HerdRow herd, AnimalRow animal, Optional<Integer> parity, AsOf asOf, Choice choice) {
         CowRecord record = records.ofAnimal(animal, asOf.day());
-        CowOnDay cow = record.onDay(asOf.day());
+        CowOnDay cow = taught(herd, record, asOf);
         return find(cow, parity)
                 .map(lactation -> view(herd, record, cow, lactation, asOf, choice))
                 .orElseGet(() -> none(herd, record, cow, parity, asOf));
+    }
+
+    private CowOnDay taught(HerdRow herd, CowRecord record, AsOf asOf) {
+        return record.onDay(asOf.day()).withHerd(learning.of(herd, asOf.day()));
     }
 
     /** The lactation of that parity, without a parity the latest, for methods of the caller's choice. */
@@ -110,6 +125,11 @@ class LactationQueries {
                 null,
                 null,
                 null,
+                null,
+                null,
+                null,
+                null,
+                null,
                 whyNone(cow, parity).stream().map(WarningView::of).toList());
     }
 
@@ -118,7 +138,6 @@ class LactationQueries {
         Lactation lactation = assembled.lactation();
         AccumulatedYield yield = cow.accumulated(assembled);
         Projection305 projection = cow.projection(assembled);
-        Figure projected = projection.milk305();
         return new LactationView(
                 herd.code,
                 record.shownIdentifier(),
@@ -138,7 +157,14 @@ class LactationQueries {
                 FigureView.of(corrected(choice.correctedMilk(), yield, asOf), choice.explain())
                         .from(yield.milk()),
                 CurveView.of(choice.curve().fit(lactation, asOf.day())),
-                FigureView.of(projected, choice.explain()),
+                FigureView.of(projection.milk305(), choice.explain()),
+                FigureView.of(projection.fat305().orElseThrow(), choice.explain()),
+                FigureView.of(projection.protein305().orElseThrow(), choice.explain()),
+                FigureView.of(projection.cellScore305().orElseThrow(), choice.explain()),
+                choice.dryOff()
+                        .flatMap(planned -> planned.expected(lactation, projection, choice.explain()))
+                        .orElse(null),
+                choice.daily() ? daily(projection) : null,
                 projection.producedKg(),
                 projection.expectedRestKg(),
                 projection.reliabilityShare(),
@@ -159,6 +185,18 @@ class LactationQueries {
                 yield.protein().value(),
                 OptionalDouble.empty(),
                 asOf.day());
+    }
+
+    private static List<LactationView.DayView> daily(Projection305 projection) {
+        double[] milkKg = projection.dailyMilkKg();
+        List<Interval> band = projection.dailyBand(Coverage.EIGHTY_PERCENT);
+        return IntStream.range(0, milkKg.length)
+                .mapToObj(index -> new LactationView.DayView(
+                        index + 1,
+                        milkKg[index],
+                        new FigureView.Ends(
+                                band.get(index).low(), band.get(index).high())))
+                .toList();
     }
 
     private static LactationView.NextTestView nextTest(DayExpectation next) {

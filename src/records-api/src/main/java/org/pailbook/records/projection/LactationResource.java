@@ -49,7 +49,7 @@ public class LactationResource {
         HerdRow herd = access.toRead(herdCode);
         AnimalRow cow = access.animal(herd, animal);
         AsOf asOf = AsOf.of(query.asOf, herd.zone(), clock);
-        List<LactationView> views = lactations.all(herd, cow, asOf, query.choice());
+        List<LactationView> views = lactations.all(herd, cow, asOf, query.choice(false));
         return new Page<>(views, null);
     }
 
@@ -125,6 +125,6 @@ public class LactationResource {
         HerdRow herd = access.toRead(herdCode);
         AnimalRow cow = access.animal(herd, animal);
         AsOf asOf = AsOf.of(query.asOf, herd.zone(), clock);
-        return lactations.one(herd, cow, parity, asOf, query.choice());
+        return lactations.one(herd, cow, parity, asOf, query.choice(true));
     }
 }

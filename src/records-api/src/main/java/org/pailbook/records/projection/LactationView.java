@@ -55,6 +55,21 @@ record LactationView(
         @Schema(description = "Milk of days 1 to 305 if she is milked to day 305, kg")
         FigureView projected305,
 
+        @Schema(description = "Fat of days 1 to 305 if she is milked to day 305, kg")
+        FigureView projected305Fat,
+
+        @Schema(description = "Protein of days 1 to 305 if she is milked to day 305, kg")
+        FigureView projected305Protein,
+
+        @Schema(description = "Mean somatic cell score of days 1 to 305; read it with your veterinarian")
+        FigureView projected305CellScore,
+
+        @Schema(description = "If she is milked to the dry-off planned, only with dryOffDate")
+        ToDryOffView projectedToDryOff,
+
+        @Schema(description = "Each day 1 to 305, only with daily=true")
+        List<DayView> dailyExpectation,
+
         @Schema(description = "Of the projection: milk up to the last test, kg")
         Double producedKg,
 
@@ -74,4 +89,28 @@ record LactationView(
     @Schema(name = "NextTest")
     record NextTestView(
             String date, int daysInMilk, double milkKg, FigureView.Ends interval80, FigureView.Ends interval95) {}
+
+    /** What she is expected to give up to a planned dry-off. */
+    @Schema(name = "ProjectedToDryOff")
+    record ToDryOffView(
+            @Schema(description = "As entered") String dryOffDate,
+
+            @Schema(description = "Of the dry-off; the last day counted")
+            int daysInMilk,
+
+            @Schema(description = "Milk of day 1 to that day, kg")
+            FigureView milk,
+
+            @Schema(description = "Fat of day 1 to that day, kg")
+            FigureView fat,
+
+            @Schema(description = "Protein of day 1 to that day, kg")
+            FigureView protein) {}
+
+    /** One day's milk as it would be weighed; a day that was weighed has its weight. */
+    @Schema(name = "ExpectedDay")
+    record DayView(
+            int daysInMilk,
+            @Schema(description = "kg in 24 hours") double milkKg,
+            FigureView.Ends interval80) {}
 }

@@ -22,6 +22,7 @@ import org.pailbook.lactation.testday.AssembledLactation;
 import org.pailbook.lactation.testday.Lactation;
 import org.pailbook.lactation.testday.TestDay;
 import org.pailbook.lactation.udderhealth.SomaticCellScore;
+import org.pailbook.records.computed.HerdLearning;
 import org.pailbook.records.store.AnimalRow;
 import org.pailbook.records.store.CowRecord;
 import org.pailbook.records.store.CowRecords;
@@ -34,15 +35,17 @@ import org.pailbook.records.wire.FigureView.WarningView;
 @ApplicationScoped
 class SummaryQueries {
     private final CowRecords records;
+    private final HerdLearning learning;
 
     @Inject
-    SummaryQueries(CowRecords records) {
+    SummaryQueries(CowRecords records, HerdLearning learning) {
         this.records = records;
+        this.learning = learning;
     }
 
     CowSummaryView ofCow(HerdRow herd, AnimalRow animal, AsOf asOf) {
         CowRecord record = records.ofAnimal(animal, asOf.day());
-        CowOnDay cow = record.onDay(asOf.day());
+        CowOnDay cow = record.onDay(asOf.day()).withHerd(learning.of(herd, asOf.day()));
         Optional<AssembledLactation> latest = cow.lactations().latest();
         Optional<Lactation> lactation = latest.map(AssembledLactation::lactation);
         List<CowSummaryView.EarlierLactationView> earlier = cow.lactations().lactations().stream()
@@ -72,7 +75,7 @@ class SummaryQueries {
                         .orElse(null),
                 latest.map(of -> FigureView.of(cow.accumulated(of).milk(), false))
                         .orElse(null),
-                latest.map(of -> FigureView.of(cow.projection(of).milk305(), false))
+                latest.map(of -> FigureView.of(cow.milkProjection(of).milk305(), false))
                         .orElse(null),
                 earlier,
                 findings.map(WarningView::of).toList());
@@ -80,8 +83,10 @@ class SummaryQueries {
 
     HerdSummaryView ofHerd(HerdRow herd, AsOf asOf) {
         List<CowRecord> all = records.ofHerd(herd.id, asOf.day());
-        List<CowOnDay> cows =
-                all.stream().map(record -> record.onDay(asOf.day())).toList();
+        List<CowOnDay> cows = learning.teach(
+                herd,
+                asOf.day(),
+                all.stream().map(record -> record.onDay(asOf.day())).toList());
         HerdOnDay day = HerdOnDay.of(cows, asOf.day());
         List<HerdSummaryView.CowLineView> lines = new ArrayList<>();
         for (int i = 0; i < cows.size(); i++) {
@@ -117,7 +122,7 @@ class SummaryQueries {
 
     private static HerdSummaryView.CowLineView line(CowRecord record, CowOnDay cow) {
         AssembledLactation latest = cow.lactations().latest().orElseThrow();
-        Projection305 projection = cow.projection(latest);
+        Projection305 projection = cow.milkProjection(latest);
         Figure projected = projection.milk305();
         Figure accumulated = cow.accumulated(latest).milk();
         Optional<TestDay> last = cow.lastTestDay();
