@@ -235,8 +235,7 @@ final class BadRequests {
                         get(ANIMAL + "/lactations/current?asOf=2025-10-01&dryOffDate=2025-08-01"),
                         "bad-parameter",
                         "dryOffDate"),
-                parameter(
-                        "daily perhaps", get(ANIMAL + "/lactations/current?daily=perhaps"), "bad-parameter", "daily"),
+                parameter("daily perhaps", get(ANIMAL + "/lactations/current?daily=perhaps"), "bad-parameter", "daily"),
                 parameter(
                         "asOf beside JSON to project",
                         post("/v1/calculate/projections?asOf=2025-01-01", "{\"lactations\":[]}"),

@@ -172,6 +172,22 @@ class HerdKnowledgeLawTest {
         assertThat(new BestPrediction().id()).isEqualTo(many.method().id());
     }
 
+    /** Judged by its own errors the share inside would be the nominal one at every number of tests. */
+    @Test
+    void whetherIntervalsHeldIsJudgedByOtherCows() {
+        HerdKnowledge herd = HerdKnowledge.learn(herd(new Random(SEED), 200, 34), LATER);
+        for (ProjectionAccuracy.Row row : herd.accuracy().rows()) {
+            // five standard errors of a share among 200
+            assertThat(row.coverage80Share()).isBetween(0.80 - 5 * 0.0283, 0.80 + 5 * 0.0283);
+            assertThat(row.coverage95Share()).isBetween(0.95 - 5 * 0.0154, 1.0);
+        }
+        assertThat(herd.accuracy().rows().stream()
+                        .mapToDouble(ProjectionAccuracy.Row::coverage80Share)
+                        .distinct()
+                        .count())
+                .isGreaterThan(3);
+    }
+
     @Test
     void testsAfterTheDayTeachNothing() {
         List<HerdLactation> cows = herd(new Random(SEED), 12, 34);

@@ -120,7 +120,7 @@ record ProjectionAccuracyView(
                 .toList();
         boolean own = knowledge.isCalibratedByHerd();
         String widths = own
-                ? "The widths of the intervals come from these same lactations, so the coverage shown flatters a little."
+                ? "The widths of the intervals come from these lactations; for the shares inside, those of each cow from the other cows' only."
                 : "Too few completed lactations to set the widths of the intervals: they are as shipped.";
         return new ProjectionAccuracyView(
                 herd.code,
