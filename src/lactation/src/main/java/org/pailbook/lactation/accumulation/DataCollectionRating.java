@@ -5,8 +5,8 @@ import org.pailbook.lactation.method.HowKnown;
 import org.pailbook.lactation.method.PublishedMethod;
 
 /**
- * How much a way of recording tells of a lactation, on a scale on which monthly supervised tests of all milkings have 100: {@code 104 x} the
- * squared correlation of estimated with true yield. Daily weighing has 104.
+ * How much a way of recording tells of a lactation, on a scale on which monthly supervised tests of all milkings have 100: {@code 104 x}
+ * the squared correlation of estimated with true yield. Daily weighing has 104.
  *
  * <p>For a lactation in progress the squared correlation is the reliability of its projection.
  *

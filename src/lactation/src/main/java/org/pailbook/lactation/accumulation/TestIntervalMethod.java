@@ -10,8 +10,8 @@ import org.pailbook.lactation.testday.Lactation;
  * The test interval method, ICAR's reference for the yield to date: straight lines between tests, the first test back to calving, the
  * last one on to the end. {@code MY = I0 M1 + I1 (M1 + M2) / 2 + ... + In Mn}, I in days, M in kg; day 0 is the calving day.
  *
- * <p>Fat and protein are summed over the tests that have them, over their own intervals; {@link TestIntervalPercentInterpolated} does it the
- * other way. The interval that spans the last day counted is cut there on its straight line. A first test after day 75 gives no value;
+ * <p>Fat and protein are summed over the tests that have them, over their own intervals; {@link TestIntervalPercentInterpolated} does it
+ * the other way. The interval that spans the last day counted is cut there on its straight line. A first test after day 75 gives no value;
  * intervals over 75 days are bridged and flagged. Known bias: straight lines lie above the yield until the peak and after the last
  * test, below it between the others (Norman et al. 1999, abstract); with monthly tests it is not significant.
  *

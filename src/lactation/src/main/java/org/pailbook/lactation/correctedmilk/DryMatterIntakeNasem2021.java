@@ -12,9 +12,9 @@ import org.pailbook.lactation.method.HowKnown;
 import org.pailbook.lactation.method.PublishedMethod;
 
 /**
- * What a cow is expected to eat from parity, energy in the milk, weight, body condition and day in milk, kg of dry matter a day: {@code (3.7 + 5.7
- * par + 0.305 MilkE + 0.022 BW + (-0.689 - 1.87 par) BCS) (1 - (0.212 + 0.136 par) exp(-0.053 DIM))}, par 0 in the first lactation and 1
- * later. It checks whether a herd's weights and feed fit together; it is no ration and no advice to feed.
+ * What a cow is expected to eat from parity, energy in the milk, weight, body condition and day in milk, kg of dry matter a day: {@code
+ * (3.7 + 5.7 par + 0.305 MilkE + 0.022 BW + (-0.689 - 1.87 par) BCS) (1 - (0.212 + 0.136 par) exp(-0.053 DIM))}, par 0 in the first
+ * lactation and 1 later. It checks whether a herd's weights and feed fit together; it is no ration and no advice to feed.
  *
  * @see "NASEM (2021). Nutrient requirements of dairy cattle, 8th ed. (formula from memory)"
  */

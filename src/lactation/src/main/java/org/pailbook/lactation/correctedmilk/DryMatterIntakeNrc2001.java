@@ -12,8 +12,8 @@ import org.pailbook.lactation.method.HowKnown;
 import org.pailbook.lactation.method.PublishedMethod;
 
 /**
- * What a cow of that milk and weight is expected to eat, kg of dry matter a day: {@code (0.372 FCM + 0.0968 BW^0.75) (1 - exp(-0.192 (week +
- * 3.67)))}. It checks whether a herd's weights and feed fit together; it is no ration and no advice to feed.
+ * What a cow of that milk and weight is expected to eat, kg of dry matter a day: {@code (0.372 FCM + 0.0968 BW^0.75) (1 - exp(-0.192 (week
+ * + 3.67)))}. It checks whether a herd's weights and feed fit together; it is no ration and no advice to feed.
  *
  * @see "National Research Council (2001). Nutrient requirements of dairy cattle, 7th ed. (formula from memory)"
  */

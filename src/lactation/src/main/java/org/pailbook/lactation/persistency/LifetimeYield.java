@@ -20,8 +20,8 @@ import org.pailbook.lactation.method.PublishedMethod;
 import org.pailbook.lactation.testday.Lactation;
 
 /**
- * What a cow gave in her life up to a day: the sum of her lactations, and the same for each day since her birth and since her first calving,
- * dry days counted. Days run to the last day whose milk is in the sum, both for a cow in milk and for one that is gone.
+ * What a cow gave in her life up to a day: the sum of her lactations, and the same for each day since her birth and since her first
+ * calving, dry days counted. Days run to the last day whose milk is in the sum, both for a cow in milk and for one that is gone.
  *
  * <p>A lactation without a value is left out of the sum and named. With none there is no value. Common practice, no source.
  */

@@ -14,11 +14,11 @@ import org.pailbook.lactation.testday.Lactation;
 import org.pailbook.lactation.testday.UsableTests;
 
 /**
- * What of her milk a cow keeps in 30 days, from her last two tests: {@code 100 (y2 / y1)^(30 / interval)}, or drawn straight, {@code 100 (1 -
- * (1 - y2 / y1) 30 / interval)}. Percent; above 100 while she rises.
+ * What of her milk a cow keeps in 30 days, from her last two tests: {@code 100 (y2 / y1)^(30 / interval)}, or drawn straight, {@code 100
+ * (1 - (1 - y2 / y1) 30 / interval)}. Percent; above 100 while she rises.
  *
- * <p>The two differ a little unless the interval is 30 days; a figure says which it is. Common practice without a source; about 91 to 96 % in
- * older cows and 95 to 98 % in first lactations (from memory).
+ * <p>The two differ a little unless the interval is 30 days; a figure says which it is. Common practice without a source; about 91 to 96 %
+ * in older cows and 95 to 98 % in first lactations (from memory).
  */
 public final class MonthlyPersistency implements PublishedMethod {
     public static final MonthlyPersistency POWER = new MonthlyPersistency("monthly-persistency-power", true);

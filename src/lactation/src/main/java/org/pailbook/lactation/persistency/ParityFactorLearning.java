@@ -12,10 +12,10 @@ import org.pailbook.lactation.method.PublishedMethod;
  * Learns parity factors from completed lactations: {@code yield = group + parity + cow + rest}, group (such as herd-year-season) and parity
  * fixed, cow random. The factor of a parity is the highest parity level over its own, both at the mean group.
  *
- * <p>Plain means by parity mislead, since the cows that reach a later parity are the better ones; the cow effect takes that out as far as they were
- * chosen by the yields given here; what was chosen by things not on record stays in. Parities
- * from {@code pooledFromParity} on are one class. A class with fewer than {@value #LEAST_LACTATIONS} lactations gets no factor (ours), nor does
- * one that shares no group with the others, directly or over further classes: nothing would compare them.
+ * <p>Plain means by parity mislead, since the cows that reach a later parity are the better ones; the cow effect takes that out as far as
+ * they were chosen by the yields given here; what was chosen by things not on record stays in. Parities
+ * from {@code pooledFromParity} on are one class. A class with fewer than {@value #LEAST_LACTATIONS} lactations gets no factor (ours), nor
+ * does one that shares no group with the others, directly or over further classes: nothing would compare them.
  *
  * @see "Model: ours; kin to the mixed models behind published age factors, whose tables were not read"
  */

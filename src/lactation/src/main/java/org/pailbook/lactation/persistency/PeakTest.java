@@ -16,8 +16,8 @@ import org.pailbook.lactation.testday.UsableTests;
 /**
  * Peak milk by test: the highest test day of early lactation, kg in 24 hours. The peak of a fitted curve is another figure.
  *
- * <p>{@link #WITHIN_150_DAYS} looks at tests before day 150 and is fixed once she is past day 100; {@link #WITHIN_90_DAYS} looks at the first
- * 90 days. While the days are not over the figure says that a higher test may come.
+ * <p>{@link #WITHIN_150_DAYS} looks at tests before day 150 and is fixed once she is past day 100; {@link #WITHIN_90_DAYS} looks at the
+ * first 90 days. While the days are not over the figure says that a higher test may come.
  *
  * @see "University of Kentucky extension, Using peak and summit milk (150 days, fixed past day 100); Utah State extension, Peak milk (90)"
  */

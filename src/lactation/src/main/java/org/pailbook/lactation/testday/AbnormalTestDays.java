@@ -15,8 +15,8 @@ import org.pailbook.lactation.method.HowKnown;
 import org.pailbook.lactation.method.PublishedMethod;
 
 /**
- * Finds test days whose milk does not fit the test before: below 60 % or above 150 % of what that one leads to expect. Both weights are given,
- * the recorded one and the one set to that floor or ceiling; which to use is for the reader, and nothing is changed here.
+ * Finds test days whose milk does not fit the test before: below 60 % or above 150 % of what that one leads to expect. Both weights are
+ * given, the recorded one and the one set to that floor or ceiling; which to use is for the reader, and nothing is changed here.
  *
  * <p>Expected is the preceding normal test plus the interval times a slope; the first test is judged by the next, or if
  * that one does not fit the one after it, by a later one (ours). Better left out than clipped:

@@ -6,8 +6,8 @@ import java.util.OptionalDouble;
  * How much more a test day varies when only a part of the day's milkings was weighed, as a share of the variance of daily milk. To be added
  * for that test wherever tests are weighted by their error.
  *
- * <p>Set so that best prediction reproduces the published squared correlations of monthly plans; the bimonthly ones, not used for that, come
- * out within 0.012. Derived, not printed in the source.
+ * <p>Set so that best prediction reproduces the published squared correlations of monthly plans; the bimonthly ones, not used for that,
+ * come out within 0.012. Derived, not printed in the source.
  *
  * @see "VanRaden, P. M. USDA-ARS reference note Data collection rating, table 1 (read)"
  */

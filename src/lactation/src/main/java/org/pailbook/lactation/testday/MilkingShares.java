@@ -13,12 +13,12 @@ import org.pailbook.lactation.testday.Milking.Session;
 /**
  * One milking of two, morning or evening, brought to 24 hours by the share that milking has of the day in this herd: {@code milk / share}.
  *
- * <p>The share is learned from the days on which both were weighed, {@code sum(AM) / sum(AM + PM)}, and drawn toward a reference share with the
- * weight of {@value #SHRINKAGE_COW_DAYS} cow-days (ours): {@code (n x herd + 20 x reference) / (n + 20)}. Doubling is right only for equal
- * halves; in one open data set the morning holds 60.8 % and doubling the evening is 22 % low.
+ * <p>The share is learned from the days on which both were weighed, {@code sum(AM) / sum(AM + PM)}, and drawn toward a reference share
+ * with the weight of {@value #SHRINKAGE_COW_DAYS} cow-days (ours): {@code (n x herd + 20 x reference) / (n + 20)}. Doubling is right only
+ * for equal halves; in one open data set the morning holds 60.8 % and doubling the evening is 22 % low.
  *
- * <p>Protein percent of the one milking stands for the day; fat percent depends much on which it was (evening milk is fatter) and the figure says
- * so.
+ * <p>Protein percent of the one milking stands for the day; fat percent depends much on which it was (evening milk is fatter) and the
+ * figure says so.
  *
  * @see "Wu, X. L. et al. (2022). Front. Genet. 13:943705, abstract: doubling is wrong unless intervals are 12:12"
  */

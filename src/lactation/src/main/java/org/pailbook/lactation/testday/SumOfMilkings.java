@@ -10,8 +10,8 @@ import org.pailbook.lactation.method.Citation;
 import org.pailbook.lactation.method.HowKnown;
 
 /**
- * All milkings of the day weighed: their sum, and if the hours since the milking before each are known and do not add up to 24, {@code sum x 24
- * / hours}. A day of which a part was weighed has no value here: it takes a factor.
+ * All milkings of the day weighed: their sum, and if the hours since the milking before each are known and do not add up to 24, {@code sum
+ * x 24 / hours}. A day of which a part was weighed has no value here: it takes a factor.
  *
  * @see "ICAR Guidelines, Section 2 (from memory)"
  */

@@ -18,8 +18,8 @@ import org.pailbook.lactation.method.HowKnown;
 import org.pailbook.lactation.testday.ValueLimit.Layer;
 
 /**
- * What values are possible, accepted and usual, in three layers. What is impossible is refused at entry; a value outside the accepted range is flagged and not used until
- * confirmed; one outside the usual range is used and questioned. Real cows leave the two inner ranges.
+ * What values are possible, accepted and usual, in three layers. What is impossible is refused at entry; a value outside the accepted
+ * range is flagged and not used until confirmed; one outside the usual range is used and questioned. Real cows leave the two inner ranges.
  *
  * <p>{@link #PUBLISHED} holds ICAR's ranges and our own, each with its source; {@link #with} lays a farm's own limit over it.
  *

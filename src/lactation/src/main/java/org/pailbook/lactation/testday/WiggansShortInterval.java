@@ -14,11 +14,11 @@ import org.pailbook.lactation.testday.Milking.Session;
  * A morning milking of two, less than 9 hours after the evening milking, brought to 24 hours by interval and stage of lactation: {@code
  * 2.465 x milk + (DIM - 158) x 0.01566}, kg.
  *
- * <p>This is the first row of the published table and the only one that could be read; every other milking has no value here. Percentages of the
- * milking are left as they are: for protein that is the published rule, for fat a factor is published that was not read.
+ * <p>This is the first row of the published table and the only one that could be read; every other milking has no value here. Percentages
+ * of the milking are left as they are: for protein that is the published rule, for fat a factor is published that was not read.
  *
- * @see "Wiggans, G. R. USDA-ARS reference note, Estimating daily yields when not all milkings are weighed (formula and first row read); after
- *     DeLorenzo, M. A., Wiggans, G. R. (1986). J. Dairy Sci. 69:2386-2394 (pages from memory)"
+ * @see "Wiggans, G. R. USDA-ARS reference note, Estimating daily yields when not all milkings are weighed (formula and first row read);
+ *     after DeLorenzo, M. A., Wiggans, G. R. (1986). J. Dairy Sci. 69:2386-2394 (pages from memory)"
  */
 public final class WiggansShortInterval implements DailyYieldMethod {
     public static final WiggansShortInterval MORNING_UNDER_9_HOURS = new WiggansShortInterval();

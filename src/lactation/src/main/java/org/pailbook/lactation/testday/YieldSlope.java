@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * How daily milk changes from one test to the next, learned from lactations: kg per day for each day between them, linear in days in milk, its
- * square, the earlier yield, and days in milk times yield, apart for tests before day 50 and from day 50 on.
+ * How daily milk changes from one test to the next, learned from lactations: kg per day for each day between them, linear in days in milk,
+ * its square, the earlier yield, and days in milk times yield, apart for tests before day 50 and from day 50 on.
  *
  * <p>The form is published, its coefficients are not known to us; so they are fitted by least squares to the lactations given. Which of two
  * tests the days in milk belong to is not said in the abstract: here it is the earlier (ours).

@@ -16,10 +16,11 @@ import org.pailbook.lactation.method.PublishedMethod;
 import org.pailbook.lactation.testday.TestDay;
 
 /**
- * The cell count the tank is expected to have from the cows' own tests: counts weighted by milk, {@code sum(milk x SCC) / sum(milk)}, 1,000 cells
- * per mL. It is another figure than a mean of scores, by about a factor of two, and says nothing of how many cows are infected.
+ * The cell count the tank is expected to have from the cows' own tests: counts weighted by milk, {@code sum(milk x SCC) / sum(milk)},
+ * 1,000 cells per mL. It is another figure than a mean of scores, by about a factor of two, and says nothing of how many cows are infected.
  *
- * <p>A cow without a weight or a count takes no part and is named; a count of zero is a count. Milk withheld from the tank is not known here.
+ * <p>A cow without a weight or a count takes no part and is named; a count of zero is a count. Milk withheld from the tank is not known
+ * here.
  */
 public final class TankCellCount implements PublishedMethod {
     public static final TankCellCount WEIGHTED_BY_MILK = new TankCellCount();

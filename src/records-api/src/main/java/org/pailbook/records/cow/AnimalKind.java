@@ -200,12 +200,11 @@ public final class AnimalKind extends RecordKind<AnimalRow> {
 
     @Override
     protected void afterWrite(StatelessSession session, List<AnimalRow> created, List<AnimalRow> updated) {
-        if (!updated.isEmpty()) {
-            session.createMutationQuery("delete from AnimalIdentifierRow where animalId in :ids")
-                    .setParameter(
-                            "ids", updated.stream().map(animal -> animal.id).toList())
-                    .executeUpdate();
-        }
+        InParts.of(
+                updated.stream().map(animal -> animal.id).toList(),
+                ids -> session.createMutationQuery("delete from AnimalIdentifierRow where animalId in :ids")
+                        .setParameter("ids", ids)
+                        .executeUpdate());
         List<AnimalIdentifierRow> rows = new ArrayList<>();
         created.forEach(animal -> rows.addAll(rowsOf(animal)));
         updated.forEach(animal -> rows.addAll(rowsOf(animal)));

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.hibernate.StatelessSession;
 import org.pailbook.records.store.HerdRow;
+import org.pailbook.records.store.InParts;
 import org.pailbook.records.store.StoredRecord;
 
 /** The stored records that the rows of a chunk may replace, by their source's key and by their natural keys. */
@@ -36,16 +37,21 @@ final class StoredBefore<E extends StoredRecord> {
                 .filter(record -> record.source != null && record.sourceId != null)
                 .collect(Collectors.groupingBy(
                         record -> record.source, Collectors.mapping(record -> record.sourceId, Collectors.toList())));
-        sourceIds.forEach((source, ids) -> session.createSelectionQuery(
-                        "from " + kind.entity().getSimpleName()
-                                + " where herdId = :herd and source = :source and sourceId in :ids",
-                        kind.entity())
-                .setParameter("herd", herd.id)
-                .setParameter("source", source)
-                .setParameter("ids", ids)
-                .getResultList()
-                .forEach(record -> found.put(record.id, record)));
-        kind.findByNaturalKeys(session, herd, posted).forEach(record -> found.putIfAbsent(record.id, record));
+        sourceIds.forEach((source, all) -> InParts.of(
+                all,
+                ids -> session.createSelectionQuery(
+                                "from " + kind.entity().getSimpleName()
+                                        + " where herdId = :herd and source = :source and sourceId in :ids",
+                                kind.entity())
+                        .setParameter("herd", herd.id)
+                        .setParameter("source", source)
+                        .setParameter("ids", ids)
+                        .getResultList()
+                        .forEach(record -> found.put(record.id, record))));
+        InParts.of(
+                posted,
+                some -> kind.findByNaturalKeys(session, herd, some)
+                        .forEach(record -> found.putIfAbsent(record.id, record)));
         kind.complete(session, found.values());
         found.values().forEach(record -> keys(kind, record).forEach(key -> before.byKey.put(key, record)));
         return before;

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import org.hibernate.StatelessSession;
 import org.pailbook.records.store.HerdRow;
+import org.pailbook.records.store.InParts;
 
 /**
  * What is known of the animals of a chunk of rows while it is being checked: birth, calvings, departures. Rows accepted earlier in
@@ -28,17 +29,17 @@ public final class Surroundings {
 
     static Surroundings load(StatelessSession session, HerdRow herd, Collection<String> animalIds, LocalDate today) {
         Surroundings surroundings = new Surroundings(today);
-        if (!animalIds.isEmpty()) {
+        InParts.of(animalIds, some -> {
             session.createSelectionQuery(
                             "select id, birthDate from AnimalRow where herdId = :herd and id in :ids and birthDate is not null",
                             Object[].class)
                     .setParameter("herd", herd.id)
-                    .setParameter("ids", animalIds)
+                    .setParameter("ids", some)
                     .getResultList()
                     .forEach(row -> surroundings.births.put((String) row[0], (LocalDate) row[1]));
-            surroundings.loadDays(session, herd, animalIds, "CalvingRow", surroundings.calvings);
-            surroundings.loadDays(session, herd, animalIds, "DepartureRow", surroundings.departures);
-        }
+            surroundings.loadDays(session, herd, some, "CalvingRow", surroundings.calvings);
+            surroundings.loadDays(session, herd, some, "DepartureRow", surroundings.departures);
+        });
         return surroundings;
     }
 

@@ -5,9 +5,12 @@ import java.util.Collection;
 import java.util.List;
 import java.util.function.Consumer;
 
-/** Long lists of keys asked for part by part: PostgreSQL takes 65,535 values in one statement, padding to a power of two included. */
+/**
+ * Long lists of keys asked for part by part. SQLite takes 32,766 values in one statement and PostgreSQL 65,535, padding to a power of two
+ * included; and a short list is looked up in an index where a long one may be compared with every row.
+ */
 public final class InParts {
-    private static final int MOST_IN_ONE_QUERY = 10_000;
+    private static final int MOST_IN_ONE_QUERY = 1_000;
 
     private InParts() {}
 
