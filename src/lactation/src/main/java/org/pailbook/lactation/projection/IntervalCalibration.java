@@ -51,7 +51,7 @@ public final class IntervalCalibration {
 
     /**
      * Learned from past projections: the factor by number of tests counts as so many lactations as it came from, against 50 for a factor of
-     * 1; from 100 on, the ends are the quantiles of the errors themselves. Rules of ours.
+     * 1; from 100 on, the ends are the quantiles of the errors themselves, before that those of {@link #OPEN_DATA}. Rules of ours.
      */
     public static IntervalCalibration learn(List<ProjectionError> errors) {
         int most = errors.stream().mapToInt(ProjectionError::tests).max().orElse(0);
@@ -67,7 +67,7 @@ public final class IntervalCalibration {
             double squares = Arrays.stream(z).map(one -> one * one).sum();
             double own = z.length == 0 ? 1 : Math.sqrt(squares / z.length);
             factors[tests] = (z.length * own + LACTATIONS_FOR_NONE) / (z.length + LACTATIONS_FOR_NONE);
-            ends[tests] = z.length < LEAST_FOR_QUANTILES ? normalEnds() : quantileEnds(z, factors[tests]);
+            ends[tests] = z.length < LEAST_FOR_QUANTILES ? OPEN_DATA.ends[0] : quantileEnds(z, factors[tests]);
         }
         return new IntervalCalibration(factors, ends);
     }

@@ -27,6 +27,10 @@ class IntervalCalibrationLawTest {
         IntervalCalibration learned = IntervalCalibration.learn(errors);
         assertThat(learned.factor(3)).isCloseTo(70.0 / 60, within(1e-12));
         assertThat(learned.factor(2)).isEqualTo(1);
+        // before a hundred lactations the shape of the errors is that of the open data
+        assertThat(learned.low(3, Coverage.NINETY_FIVE_PERCENT)).isCloseTo(-70.0 / 60 * 2.13, within(1e-12));
+        assertThat(IntervalCalibration.learn(List.of()).high(0, Coverage.NINETY_FIVE_PERCENT))
+                .isCloseTo(2.13, within(1e-12));
         assertThat(learned.high(3, Coverage.EIGHTY_PERCENT))
                 .isCloseTo(70.0 / 60 * Coverage.EIGHTY_PERCENT.normalMultiple(), within(1e-12));
     }
