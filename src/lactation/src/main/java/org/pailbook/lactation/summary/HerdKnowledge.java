@@ -26,14 +26,11 @@ import org.pailbook.lactation.testday.UsableTests;
  * What a herd's own history tells of a cow before her tests do: the standards of its groups, and how far its past projections were off.
  *
  * <p>Learned from every lactation with a usable test up to a day. A cow's own lactations take no part in her own standard. Projections of completed
- * lactations are made again as they stood and held against what came of them; from {@value #LEAST_COMPLETED} lactations on the herd's own
- * errors make the intervals, before that those of the shipped calibration stand. Of a large herd the last {@value #MOST_COMPLETED} completed lactations
- * are looked at. These two numbers are rules of ours. Immutable; many threads may use one.
+ * lactations are made again as they stood and held against what came of them, and make the intervals wider or narrower, n of them with weight n /
+ * (n + 50) against the shipped calibration. Of a large herd the last {@value #MOST_COMPLETED} completed lactations
+ * are looked at, a rule of ours. Immutable; many threads may use one.
  */
 public final class HerdKnowledge {
-    /** From so many on, a herd's own errors count for at least half in its calibration. */
-    static final int LEAST_COMPLETED = 50;
-
     static final int MOST_COMPLETED = 1000;
 
     /** Groups of cows that take turns in being judged by the others. */
@@ -172,9 +169,9 @@ public final class HerdKnowledge {
         return calibration;
     }
 
-    /** Whether the intervals come from this herd's own errors; else they are as shipped. */
+    /** Whether this herd's own errors take part in its intervals; else they are as shipped. */
     public boolean isCalibratedByHerd() {
-        return completed >= LEAST_COMPLETED;
+        return completed > 0;
     }
 
     /**

@@ -120,7 +120,9 @@ record ProjectionAccuracyView(
                 .toList();
         boolean own = knowledge.isCalibratedByHerd();
         String widths = own
-                ? "The widths of the intervals come from these lactations; for the shares inside, those of each cow from the other cows' only."
+                ? "The shipped widths of the intervals are moved by these lactations, n of them with weight n / (n + 50); for the shares"
+                        + " inside, each cow's by the other cows only."
+                : "No completed lactation yet: the widths of the intervals are as shipped."; for the shares inside, those of each cow from the other cows' only."
                 : "Too few completed lactations to set the widths of the intervals: they are as shipped.";
         return new ProjectionAccuracyView(
                 herd.code,
