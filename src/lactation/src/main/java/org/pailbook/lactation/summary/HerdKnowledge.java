@@ -27,10 +27,14 @@ import org.pailbook.lactation.testday.UsableTests;
  *
  * <p>Learned from every lactation with a usable test up to a day. A cow's own lactations take no part in her own standard. Projections of completed
  * lactations are made again as they stood and held against what came of them, and make the intervals wider or narrower, n of them with weight n /
- * (n + 50) against the shipped calibration. Of a large herd the last {@value #MOST_COMPLETED} completed lactations
- * are looked at, a rule of ours. Immutable; many threads may use one.
+ * (n + 50) against the shipped calibration; fewer than {@value #LEAST_COMPLETED} leave it as shipped, for a cow's own past errors are among
+ * them. Of a large herd the last {@value #MOST_COMPLETED} completed lactations are looked at. These numbers are rules of ours. Immutable; many
+ * threads may use one.
  */
 public final class HerdKnowledge {
+    /** Of fewer a single cow would be too large a part. */
+    static final int LEAST_COMPLETED = 10;
+
     static final int MOST_COMPLETED = 1000;
 
     /** Groups of cows that take turns in being judged by the others. */
@@ -62,10 +66,12 @@ public final class HerdKnowledge {
         this.ofAnimal = ofAnimal;
         this.all = ofAnimal.values().stream().reduce(new Counts(0, 0), Counts::plus);
         this.errors = errors;
-        this.completed =
-                (int) errors.stream().filter(error -> error.tests() == 0).count();
+        this.completed = (int) errors.stream()
+                .flatMap(List::stream)
+                .filter(error -> error.tests() == 0)
+                .count();
         this.calibration =
-                completed >= LEAST_COMPLETED ? IntervalCalibration.learn(errors) : IntervalCalibration.OPEN_DATA;
+                isCalibratedByHerd() ? IntervalCalibration.learn(without(errors, -1)) : IntervalCalibration.OPEN_DATA;
         this.method = new BestPrediction().withCalibration(calibration);
     }
 
@@ -171,7 +177,7 @@ public final class HerdKnowledge {
 
     /** Whether this herd's own errors take part in its intervals; else they are as shipped. */
     public boolean isCalibratedByHerd() {
-        return completed > 0;
+        return completed >= LEAST_COMPLETED;
     }
 
     /**

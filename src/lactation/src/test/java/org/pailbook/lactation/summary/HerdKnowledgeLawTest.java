@@ -164,6 +164,9 @@ class HerdKnowledgeLawTest {
         assertThat(early.completedLactations()).isZero();
         assertThat(early.isCalibratedByHerd()).isFalse();
         assertThat(early.calibration()).isSameAs(IntervalCalibration.OPEN_DATA);
+        HerdKnowledge few = HerdKnowledge.learn(cows.subList(0, HerdKnowledge.LEAST_COMPLETED - 1), LATER);
+        assertThat(few.completedLactations()).isEqualTo(HerdKnowledge.LEAST_COMPLETED - 1);
+        assertThat(few.calibration()).isSameAs(IntervalCalibration.OPEN_DATA);
         HerdKnowledge late = HerdKnowledge.learn(cows, LATER);
         assertThat(late.isCalibratedByHerd()).isTrue();
         ProjectionAccuracy.Row row = late.accuracy().rows().get(1);

@@ -122,7 +122,7 @@ record ProjectionAccuracyView(
         String widths = own
                 ? "The shipped widths of the intervals are moved by these lactations, n of them with weight n / (n + 50); for the shares"
                         + " inside, each cow's by the other cows only."
-                : "No completed lactation yet: the widths of the intervals are as shipped.";
+                : "Too few completed lactations yet to move the widths of the intervals: they are as shipped.";
         return new ProjectionAccuracyView(
                 herd.code,
                 asOf.day().toString(),
