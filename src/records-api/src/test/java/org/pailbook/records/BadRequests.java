@@ -215,6 +215,57 @@ final class BadRequests {
 
     private static Stream<BadRequest> parameters() {
         return Stream.of(
+                parameter(
+                        "an accuracy asof",
+                        get(HERD + "/projection-accuracy?asof=2025-01-01"),
+                        "unknown-parameter",
+                        "asof"),
+                parameter(
+                        "an accuracy of yesterday",
+                        get(HERD + "/projection-accuracy?asOf=yesterday"),
+                        "bad-parameter",
+                        "asOf"),
+                parameter(
+                        "a dry-off soon",
+                        get(ANIMAL + "/lactations/current?dryOffDate=soon"),
+                        "bad-parameter",
+                        "dryOffDate"),
+                parameter(
+                        "a dry-off before the calving",
+                        get(ANIMAL + "/lactations/current?asOf=2025-10-01&dryOffDate=2025-08-01"),
+                        "bad-parameter",
+                        "dryOffDate"),
+                parameter("daily perhaps", get(ANIMAL + "/lactations/current?daily=perhaps"), "bad-parameter", "daily"),
+                parameter(
+                        "asOf beside JSON to project",
+                        post("/v1/calculate/projections?asOf=2025-01-01", "{\"lactations\":[]}"),
+                        "bad-parameter",
+                        "asOf"),
+                refused(
+                        "a lactation to project without id",
+                        post(
+                                "/v1/calculate/projections",
+                                "{\"lactations\":[{\"calvingDate\":\"2025-01-01\",\"testDays\":[]}]}"),
+                        "required",
+                        "/lactations/0/id"),
+                refused(
+                        "a history that is no list",
+                        post("/v1/calculate/projections", "{\"lactations\":[],\"history\":7}"),
+                        "not-an-array",
+                        "/history"),
+                new BadRequest(
+                        "an unknown column to project",
+                        post("/v1/calculate/projections", CSV, "animal,milk\nA1,2\n"),
+                        400,
+                        "malformed-csv",
+                        "unknown-column",
+                        "/header"),
+                of(
+                        "a projection of 33 MB",
+                        post("/v1/calculate/projections", " \n".repeat(33 << 19)),
+                        413,
+                        "too-large",
+                        "~33554432"),
                 parameter("asof for asOf", get(HERD + "/summary?asof=2025-01-01"), "unknown-parameter", "asof"),
                 parameter("a parameter too many", get(HERD + "?x=1"), "unknown-parameter", "x"),
                 parameter(

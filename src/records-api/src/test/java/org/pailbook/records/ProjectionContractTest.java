@@ -187,6 +187,7 @@ class ProjectionContractTest {
         }
         assertThat(answer.numberAt("/rows/9/meanAbsoluteErrorKg"))
                 .isLessThan(answer.numberAt("/rows/0/meanAbsoluteErrorKg"));
+        assertThat(answer.textAt("/calibratedBy")).isEqualTo("shipped");
         assertThat(answer.at("/notes/0").asText()).startsWith("Completed lactations only");
         // before day 275 nothing is completed
         Answer early = herd.get("/projection-accuracy?asOf=2023-09-01").expecting(200);

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.finding.FindingCode;
 import org.pailbook.lactation.projection.BestPrediction;
@@ -25,15 +26,19 @@ import org.pailbook.lactation.testday.UsableTests;
  * What a herd's own history tells of a cow before her tests do: the standards of its groups, and how far its past projections were off.
  *
  * <p>Learned from every lactation with a usable test up to a day. A cow's own lactations take no part in her own standard. Projections of completed
- * lactations are made again as they stood and held against what came of them; from {@value #LEAST_COMPLETED} lactations on the herd's own
- * errors make the intervals, before that those of the shipped calibration stand. Of a large herd the last {@value #MOST_COMPLETED} completed lactations
- * are looked at. These two numbers are rules of ours. Immutable; many threads may use one.
+ * lactations are made again as they stood and held against what came of them, and make the intervals wider or narrower, n of them with weight n /
+ * (n + 50) against the shipped calibration; fewer than {@value #LEAST_COMPLETED} leave it as shipped, for a cow's own past errors are among
+ * them. Of a large herd the last {@value #MOST_COMPLETED} completed lactations are looked at. These numbers are rules of ours. Immutable; many
+ * threads may use one.
  */
 public final class HerdKnowledge {
-    /** From so many on, a herd's own errors count for at least half in its calibration. */
-    static final int LEAST_COMPLETED = 50;
+    /** Of fewer a single cow would be too large a part. */
+    static final int LEAST_COMPLETED = 10;
 
     static final int MOST_COMPLETED = 1000;
+
+    /** Groups of cows that take turns in being judged by the others. */
+    private static final int GROUPS = 5;
 
     /** Lactations with more tests than this are not projected anew. */
     private static final int MOST_TESTS = 30;
@@ -43,7 +48,9 @@ public final class HerdKnowledge {
     private final HerdStandards standards;
     private final Counts all;
     private final Map<String, Counts> ofAnimal;
-    private final List<ProjectionError> errors;
+    /** errors of cows dealt out to {@link #GROUPS} groups, all of one cow in the same */
+    private final List<List<ProjectionError>> errors;
+
     private final int completed;
     private final BestPrediction method;
     private final IntervalCalibration calibration;
@@ -54,15 +61,17 @@ public final class HerdKnowledge {
         }
     }
 
-    private HerdKnowledge(HerdStandards standards, Map<String, Counts> ofAnimal, List<ProjectionError> errors) {
+    private HerdKnowledge(HerdStandards standards, Map<String, Counts> ofAnimal, List<List<ProjectionError>> errors) {
         this.standards = standards;
         this.ofAnimal = ofAnimal;
         this.all = ofAnimal.values().stream().reduce(new Counts(0, 0), Counts::plus);
         this.errors = errors;
-        this.completed =
-                (int) errors.stream().filter(error -> error.tests() == 0).count();
+        this.completed = (int) errors.stream()
+                .flatMap(List::stream)
+                .filter(error -> error.tests() == 0)
+                .count();
         this.calibration =
-                completed >= LEAST_COMPLETED ? IntervalCalibration.learn(errors) : IntervalCalibration.OPEN_DATA;
+                isCalibratedByHerd() ? IntervalCalibration.learn(without(errors, -1)) : IntervalCalibration.OPEN_DATA;
         this.method = new BestPrediction().withCalibration(calibration);
     }
 
@@ -87,14 +96,24 @@ public final class HerdKnowledge {
         return new HerdKnowledge(standards, counts, errorsOfLate(history, standards, asOf));
     }
 
-    private static List<ProjectionError> errorsOfLate(
+    private static List<ProjectionError> without(List<List<ProjectionError>> groups, int leftOut) {
+        return IntStream.range(0, groups.size())
+                .filter(group -> group != leftOut)
+                .boxed()
+                .flatMap(group -> groups.get(group).stream())
+                .toList();
+    }
+
+    private static List<List<ProjectionError>> errorsOfLate(
             List<HerdLactation> history, HerdStandards standards, LocalDate asOf) {
         List<HerdLactation> latestFirst = history.stream()
                 .sorted(Comparator.comparing(
                                 (HerdLactation one) -> one.lactation().calvingDate())
                         .reversed())
                 .toList();
-        List<ProjectionError> errors = new ArrayList<>();
+        List<List<ProjectionError>> errors = new ArrayList<>();
+        IntStream.range(0, GROUPS).forEach(group -> errors.add(new ArrayList<>()));
+        Map<String, Integer> groupOfCow = new HashMap<>();
         int completed = 0;
         for (HerdLactation one : latestFirst) {
             // a weight every day makes as many projections as days, each slow: not what a calibration for few tests
@@ -102,8 +121,11 @@ public final class HerdKnowledge {
             if (completed < MOST_COMPLETED
                     && UsableTests.of(one.lactation(), asOf).count() <= MOST_TESTS) {
                 List<ProjectionError> ofOne = PastProjections.of(List.of(one), standards, asOf);
-                errors.addAll(ofOne);
-                completed += ofOne.isEmpty() ? 0 : 1;
+                if (!ofOne.isEmpty()) {
+                    int group = groupOfCow.computeIfAbsent(one.animal(), unused -> groupOfCow.size() % GROUPS);
+                    errors.get(group).addAll(ofOne);
+                    completed++;
+                }
             }
         }
         return errors;
@@ -153,14 +175,50 @@ public final class HerdKnowledge {
         return calibration;
     }
 
-    /** Whether the intervals come from this herd's own errors; else they are as shipped. */
+    /** Whether this herd's own errors take part in its intervals; else they are as shipped. */
     public boolean isCalibratedByHerd() {
         return completed >= LEAST_COMPLETED;
     }
 
-    /** Past projections of completed lactations beside what came of them, by number of tests; empty while none is completed. */
+    /**
+     * Past projections of completed lactations beside what came of them, by number of tests; empty while none is completed.
+     *
+     * <p>Whether a truth lay inside its interval is judged with intervals learned from the lactations of other cows, in {@value #GROUPS}
+     * groups: judged by its own errors, any herd's calibration would look right.
+     */
     public ProjectionAccuracy accuracy() {
-        return ProjectionAccuracy.of(errors, calibration);
+        ProjectionAccuracy all = ProjectionAccuracy.of(without(errors, -1), calibration);
+        if (!isCalibratedByHerd()) {
+            return all;
+        }
+        Map<Integer, double[]> inside = new HashMap<>();
+        for (int group = 0; group < GROUPS; group++) {
+            IntervalCalibration ofOthers = IntervalCalibration.learn(without(errors, group));
+            for (ProjectionAccuracy.Row row :
+                    ProjectionAccuracy.of(errors.get(group), ofOthers).rows()) {
+                double[] sum = inside.computeIfAbsent(row.tests(), unused -> new double[2]);
+                sum[0] += row.lactations() * row.coverage80Share();
+                sum[1] += row.lactations() * row.coverage95Share();
+            }
+        }
+        return new ProjectionAccuracy(all.rows().stream()
+                .map(row -> withCoverage(row, inside.get(row.tests())))
+                .toList());
+    }
+
+    private static ProjectionAccuracy.Row withCoverage(ProjectionAccuracy.Row row, double[] inside) {
+        return new ProjectionAccuracy.Row(
+                row.tests(),
+                row.lactations(),
+                row.meanTrueKg(),
+                row.biasKg(),
+                row.errorSdKg(),
+                row.meanAbsoluteErrorKg(),
+                row.rootMeanSquareErrorKg(),
+                row.correlation(),
+                inside[0] / row.lactations(),
+                inside[1] / row.lactations(),
+                row.errorRatio());
     }
 
     /** Completed lactations that {@link #accuracy()} is made from. */

@@ -29,6 +29,8 @@ public final class HerdOnDay {
     private final LocalDate asOf;
     private final Optional<LocalDate> lastTestDate;
     private final List<TestDay> lastTests;
+    // made when first asked for; made twice by two threads they are equal
+    private volatile List<Projection305> milkProjections;
 
     private HerdOnDay(List<CowOnDay> cows, LocalDate asOf) {
         this.cows = List.copyOf(cows);
@@ -143,6 +145,19 @@ public final class HerdOnDay {
                 .build();
     }
 
+    /** Projections of the milk of the cows in milk, in the order of the cows. */
+    public List<Projection305> milkProjections() {
+        List<Projection305> made = milkProjections;
+        if (made == null) {
+            made = cows.stream()
+                    .filter(cow -> cow.state() == CowState.IN_MILK)
+                    .map(cow -> cow.milkProjection(cow.lactations().latest().orElseThrow()))
+                    .toList();
+            milkProjections = made;
+        }
+        return made;
+    }
+
     /**
      * Mean 305-day projection of the cows in milk.
      *
@@ -150,10 +165,7 @@ public final class HerdOnDay {
      * within her SEP already and does not average out.
      */
     public Figure meanProjection305() {
-        List<Projection305> projections = cows.stream()
-                .filter(cow -> cow.state() == CowState.IN_MILK)
-                .map(cow -> cow.milkProjection(cow.lactations().latest().orElseThrow()))
-                .toList();
+        List<Projection305> projections = milkProjections();
         Figure.Builder figure = Figure.of(HerdMean.OF_PROJECTIONS, "kg", asOf);
         int n = projections.size();
         if (n == 0) {

@@ -158,18 +158,39 @@ class HerdKnowledgeLawTest {
     }
 
     @Test
-    void fiftyCompletedLactationsCalibrateTheIntervalsFewerDoNot() {
-        HerdKnowledge few = HerdKnowledge.learn(herd(new Random(SEED), HerdKnowledge.LEAST_COMPLETED - 1, 34), LATER);
-        HerdKnowledge many = HerdKnowledge.learn(herd(new Random(SEED), HerdKnowledge.LEAST_COMPLETED, 34), LATER);
+    void completedLactationsCalibrateTheIntervalsAndUncompletedDoNot() {
+        List<HerdLactation> cows = herd(new Random(SEED), 50, 34);
+        HerdKnowledge early = HerdKnowledge.learn(cows, CALVING.plusDays(200));
+        assertThat(early.completedLactations()).isZero();
+        assertThat(early.isCalibratedByHerd()).isFalse();
+        assertThat(early.calibration()).isSameAs(IntervalCalibration.OPEN_DATA);
+        HerdKnowledge few = HerdKnowledge.learn(cows.subList(0, HerdKnowledge.LEAST_COMPLETED - 1), LATER);
         assertThat(few.completedLactations()).isEqualTo(HerdKnowledge.LEAST_COMPLETED - 1);
-        assertThat(few.isCalibratedByHerd()).isFalse();
-        assertThat(few.calibration().factor(1)).isEqualTo(1);
-        assertThat(many.isCalibratedByHerd()).isTrue();
-        assertThat(many.calibration().factor(1)).isNotEqualTo(1);
-        ProjectionAccuracy.Row row = many.accuracy().rows().get(1);
+        assertThat(few.calibration()).isSameAs(IntervalCalibration.OPEN_DATA);
+        HerdKnowledge late = HerdKnowledge.learn(cows, LATER);
+        assertThat(late.isCalibratedByHerd()).isTrue();
+        ProjectionAccuracy.Row row = late.accuracy().rows().get(1);
         assertThat(row.tests()).isEqualTo(1);
-        assertThat(row.lactations()).isEqualTo(HerdKnowledge.LEAST_COMPLETED);
-        assertThat(new BestPrediction().id()).isEqualTo(many.method().id());
+        assertThat(row.lactations()).isEqualTo(50);
+        // 50 of its own count as much as the 50 that stand for a factor of 1
+        assertThat(late.calibration().factor(1)).isCloseTo((row.errorRatio() + 1) / 2, within(1e-9));
+        assertThat(new BestPrediction().id()).isEqualTo(late.method().id());
+    }
+
+    /** Judged by its own errors the share inside would be the nominal one at every number of tests. */
+    @Test
+    void whetherIntervalsHeldIsJudgedByOtherCows() {
+        HerdKnowledge herd = HerdKnowledge.learn(herd(new Random(SEED), 200, 34), LATER);
+        for (ProjectionAccuracy.Row row : herd.accuracy().rows()) {
+            // five standard errors of a share among 200
+            assertThat(row.coverage80Share()).isBetween(0.80 - 5 * 0.0283, 0.80 + 5 * 0.0283);
+            assertThat(row.coverage95Share()).isBetween(0.95 - 5 * 0.0154, 1.0);
+        }
+        assertThat(herd.accuracy().rows().stream()
+                        .mapToDouble(ProjectionAccuracy.Row::coverage80Share)
+                        .distinct()
+                        .count())
+                .isGreaterThan(3);
     }
 
     @Test

@@ -120,8 +120,9 @@ record ProjectionAccuracyView(
                 .toList();
         boolean own = knowledge.isCalibratedByHerd();
         String widths = own
-                ? "The widths of the intervals come from these same lactations, so the coverage shown flatters a little."
-                : "Too few completed lactations to set the widths of the intervals: they are as shipped.";
+                ? "The shipped widths of the intervals are moved by these lactations, n of them with weight n / (n + 50); for the shares"
+                        + " inside, each cow's by the other cows only."
+                : "Too few completed lactations yet to move the widths of the intervals: they are as shipped.";
         return new ProjectionAccuracyView(
                 herd.code,
                 asOf.day().toString(),

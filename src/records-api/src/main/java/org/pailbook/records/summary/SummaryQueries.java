@@ -5,6 +5,7 @@ import jakarta.inject.Inject;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -89,9 +90,10 @@ class SummaryQueries {
                 all.stream().map(record -> record.onDay(asOf.day())).toList());
         HerdOnDay day = HerdOnDay.of(cows, asOf.day());
         List<HerdSummaryView.CowLineView> lines = new ArrayList<>();
+        Iterator<Projection305> projections = day.milkProjections().iterator();
         for (int i = 0; i < cows.size(); i++) {
             if (cows.get(i).state() == CowState.IN_MILK) {
-                lines.add(line(all.get(i), cows.get(i)));
+                lines.add(line(all.get(i), cows.get(i), projections.next()));
             }
         }
         lines.sort(
@@ -120,9 +122,8 @@ class SummaryQueries {
                 lines);
     }
 
-    private static HerdSummaryView.CowLineView line(CowRecord record, CowOnDay cow) {
+    private static HerdSummaryView.CowLineView line(CowRecord record, CowOnDay cow, Projection305 projection) {
         AssembledLactation latest = cow.lactations().latest().orElseThrow();
-        Projection305 projection = cow.milkProjection(latest);
         Figure projected = projection.milk305();
         Figure accumulated = cow.accumulated(latest).milk();
         Optional<TestDay> last = cow.lastTestDay();
