@@ -158,12 +158,7 @@ public final class HerdOnDay {
         return made;
     }
 
-    /**
-     * Mean 305-day projection of the cows in milk.
-     *
-     * <p>Half widths follow {@code sqrt(sum SEP^2 - sum s^2 + (sum s)^2) / n}: {@code s}, each cow's share in the unsure level of the herd, is
-     * within her SEP already and does not average out.
-     */
+    /** Mean 305-day projection of the cows in milk; its error by {@link ProjectionsTogether}. */
     public Figure meanProjection305() {
         List<Projection305> projections = milkProjections();
         Figure.Builder figure = Figure.of(HerdMean.OF_PROJECTIONS, "kg", asOf);
@@ -171,20 +166,15 @@ public final class HerdOnDay {
         if (n == 0) {
             return figure.finding(Finding.of(FindingCode.NO_COWS_IN_MILK)).build();
         }
+        ProjectionsTogether together = ProjectionsTogether.none();
         double sum = 0;
-        double ownVariance = 0;
-        double shared = 0;
         int untested = 0;
         for (Projection305 projection : projections) {
             sum += projection.milk305Kg();
-            double s = projection.sharedHerdErrorKg();
-            double sep = projection.standardErrorKg();
-            ownVariance += sep * sep - s * s;
-            shared += s;
+            together = together.with(projection.standardErrorKg(), projection.sharedHerdErrorKg());
             untested += projection.tests() == 0 ? 1 : 0;
         }
         double mean = sum / n;
-        double standardError = Math.sqrt(Math.max(0, ownVariance) + shared * shared) / n;
         figure.value(mean)
                 .explanation(new Explanation(
                         List.of(new Explanation.Part("projections of " + cows(n) + " in milk, divided by " + n, mean))))
@@ -193,7 +183,7 @@ public final class HerdOnDay {
             figure.finding(Finding.of(FindingCode.NO_TEST_YET).withSeen(untested + " of " + cows(n)));
         }
         for (Coverage coverage : Coverage.values()) {
-            double half = coverage.normalMultiple() * standardError;
+            double half = coverage.normalMultiple() * together.standardErrorOfSumKg() / n;
             figure.interval(new Interval(coverage.share(), mean - half, mean + half));
         }
         return figure.build();
