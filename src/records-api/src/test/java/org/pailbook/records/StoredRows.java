@@ -19,7 +19,8 @@ record StoredRows(Map<String, Long> counts) {
         "calving",
         "dry_off",
         "departure",
-        "superseded_version"
+        "superseded_version",
+        "herd_change"
     };
 
     static StoredRows in(DataSource database) {

@@ -57,10 +57,15 @@ public class RecordDesk {
 
     /** The same with a limit of its own. */
     public static ObjectNode readObject(InputStream body, HttpHeaders headers, long mostBytes) {
+        return readObject(body, headers, mostBytes, BulkIntake.JSON);
+    }
+
+    /** The object a request holds, if it says it is of that media type. */
+    static ObjectNode readObject(InputStream body, HttpHeaders headers, long mostBytes, String wanted) {
         requirePlain(headers);
         String mediaType = BulkIntake.mediaType(headers.getHeaderString(HttpHeaders.CONTENT_TYPE));
-        if (!mediaType.equals(BulkIntake.JSON)) {
-            throw new Problem(ProblemCode.UNSUPPORTED_MEDIA_TYPE, "Send application/json.");
+        if (!mediaType.equals(wanted)) {
+            throw new Problem(ProblemCode.UNSUPPORTED_MEDIA_TYPE, "Send " + wanted + ".");
         }
         return StrictJson.object(new LimitedBody(body, mostBytes));
     }
@@ -84,19 +89,25 @@ public class RecordDesk {
             throw refusal(outcome.findings());
         }
         E record = outcome.record();
-        PostedAnswer<T> answer = new PostedAnswer<>(
+        PostedAnswer<T> answer = answer(outcome, view);
+        RestResponse.ResponseBuilder<PostedAnswer<T>> response = outcome.outcome() == Outcome.CREATED
+                ? RestResponse.ResponseBuilder.<PostedAnswer<T>>created(
+                                URI.create("/v1/herds/" + herd.code + "/" + kind.name() + "/" + record.id))
+                        .entity(answer)
+                : RestResponse.ResponseBuilder.ok(answer);
+        return response.header(HttpHeaders.ETAG, Precondition.tagOf(record.version))
+                .build();
+    }
+
+    static <E extends StoredRecord, T> PostedAnswer<T> answer(RowOutcome<E> outcome, Function<E, T> view) {
+        E record = outcome.record();
+        return new PostedAnswer<>(
                 record.id,
                 outcome.outcome(),
                 record.version,
                 outcome.daysInMilk(),
                 view.apply(record),
                 outcome.findings());
-        RestResponse.ResponseBuilder<PostedAnswer<T>> response = outcome.outcome() == Outcome.CREATED
-                ? RestResponse.ResponseBuilder.<PostedAnswer<T>>created(
-                                URI.create("/v1/herds/" + herd.code + "/" + kind.name() + "/" + record.id))
-                        .entity(answer)
-                : RestResponse.ResponseBuilder.ok(answer);
-        return response.header(HttpHeaders.ETAG, "\"" + record.version + "\"").build();
     }
 
     /** Many records: 200 with counts and row results, also if every row was refused; 422 if all-or-nothing was asked and failed. */
@@ -139,7 +150,7 @@ public class RecordDesk {
         }
     }
 
-    private static Problem refusal(List<FindingView> findings) {
+    static Problem refusal(List<FindingView> findings) {
         List<Fault> faults = findings.stream()
                 .filter(FindingView::isError)
                 .map(FindingView::asFault)
