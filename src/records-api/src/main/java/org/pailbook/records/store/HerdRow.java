@@ -14,6 +14,8 @@ public class HerdRow {
     /** Under which its replaced versions are kept. */
     public static final String KIND = "herds";
 
+    public static final String KIND_SINGULAR = "herd";
+
     @Id
     public String id;
 

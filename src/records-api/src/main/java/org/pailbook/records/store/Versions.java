@@ -17,10 +17,12 @@ import java.util.Set;
 @ApplicationScoped
 public class Versions {
     private final EntityManager entities;
+    private final Animals animals;
 
     @Inject
-    Versions(EntityManager entities) {
+    Versions(EntityManager entities, Animals animals) {
         this.entities = entities;
+        this.animals = animals;
     }
 
     /** The replaced versions of one record of the herd, first to last. */
@@ -46,14 +48,16 @@ public class Versions {
 
     /** Versions now in force of one kind made by the changes after {@code after} up to {@code last}. */
     public <E extends StoredRecord> List<E> current(Class<E> kind, String herdId, long after, long last) {
-        return entities.createQuery(
-                        "from " + kind.getSimpleName()
-                                + " where herdId = :herd and changeSeq > :after and changeSeq <= :last",
-                        kind)
-                .setParameter("herd", herdId)
-                .setParameter("after", after)
-                .setParameter("last", last)
-                .getResultList();
+        return animals.complete(
+                kind,
+                entities.createQuery(
+                                "from " + kind.getSimpleName()
+                                        + " where herdId = :herd and changeSeq > :after and changeSeq <= :last",
+                                kind)
+                        .setParameter("herd", herdId)
+                        .setParameter("after", after)
+                        .setParameter("last", last)
+                        .getResultList());
     }
 
     /** Of these records, the versions that were withdrawals and were followed by another version. */
