@@ -29,6 +29,7 @@ public enum ProblemCode {
     VALIDATION_FAILED(422, "validation-failed", "The record was not accepted"),
     UNKNOWN_ANIMAL(422, "unknown-animal", "The animal is not known in this herd"),
     BATCH_REJECTED(422, "batch-rejected", "The batch was not accepted"),
+    RATE_LIMITED(429, "rate-limited", "Too many requests in a short time"),
     HEADERS_TOO_LARGE(431, "headers-too-large", "The headers are too large"),
     INTERNAL(500, "internal", "Something went wrong on our side"),
     NOT_IMPLEMENTED(501, "method-not-implemented", "This method is not known here"),
