@@ -4,6 +4,7 @@ import jakarta.inject.Inject;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.UriInfo;
 import java.io.InputStream;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -16,9 +17,10 @@ import org.pailbook.records.problem.Problem;
 import org.pailbook.records.store.AnimalEvent;
 import org.pailbook.records.store.AnimalIdentifier;
 import org.pailbook.records.store.AnimalRow;
-import org.pailbook.records.store.Animals;
+import org.pailbook.records.store.CowRecords;
 import org.pailbook.records.store.Events;
 import org.pailbook.records.store.HerdRow;
+import org.pailbook.records.store.KnownAnimals;
 import org.pailbook.records.wire.Page;
 import org.pailbook.records.wire.StoredView;
 
@@ -36,7 +38,10 @@ public abstract class EventResource<E extends AnimalEvent, T> extends RecordReso
     Events events;
 
     @Inject
-    Animals animals;
+    KnownAnimals animals;
+
+    @Inject
+    CowRecords cows;
 
     @Override
     protected abstract EventKind<E> kind();
@@ -45,18 +50,10 @@ public abstract class EventResource<E extends AnimalEvent, T> extends RecordReso
     protected abstract T view(E record, AnimalIdentifier animal);
 
     protected final Page<StoredView<T>> list(String herdCode, ListQuery query, UriInfo address) {
-        HerdRow herd = access.toRead(herdCode);
+        HerdRow herd = computed.toRead(herdCode, query.knownAt);
         int limit = Pages.limit(query.limit);
-        String animalId = null;
-        if (query.animal != null) {
-            animalId = access.animal(herd, query.animal).id;
-        }
-        Events.Position after = query.cursor == null ? null : Cursor.position(query.cursor);
-        List<E> found = new ArrayList<>(events.list(
-                kind().entity(),
-                herd.id,
-                new Events.Selection(animalId, query.first(), query.last(), after),
-                limit + 1));
+        Events.Selection selection = selection(herd, query);
+        List<E> found = new ArrayList<>(events.list(kind().entity(), herd, selection, limit + 1));
         String next = null;
         if (found.size() > limit) {
             found.remove(limit);
@@ -64,24 +61,42 @@ public abstract class EventResource<E extends AnimalEvent, T> extends RecordReso
             next = Pages.withCursor(address, Cursor.of(last.date, last.id));
         }
         Map<String, AnimalIdentifier> shown = animals.shownIdentifiers(
-                herd.id,
-                found.stream().map(record -> record.animalId).distinct().toList());
+                herd, found.stream().map(record -> record.animalId).distinct().toList());
         return new Page<>(
                 found.stream()
                         .map(record -> stored(record, shown.get(record.animalId)))
                         .toList(),
-                next);
+                next,
+                query.isCounted() ? (Long) events.count(kind().entity(), herd, selection) : null);
     }
 
-    protected final RestResponse<StoredView<T>> one(String herdCode, String id, HttpHeaders headers) {
-        HerdRow herd = access.toRead(herdCode);
+    private Events.Selection selection(HerdRow herd, ListQuery query) {
+        LocalDate first = query.first();
+        LocalDate last = query.last();
+        AnimalRow animal = query.animal == null ? null : access.animal(herd, query.animal);
+        if (query.parity != null) {
+            LactationDays days = LactationDays.of(query.parity, animal, herd, cows);
+            first = first == null || days.first().isAfter(first) ? days.first() : first;
+            last = last == null || days.last().isBefore(last) ? days.last() : last;
+        }
+        return new Events.Selection(
+                animal == null ? null : animal.id,
+                first,
+                last,
+                query.cursor == null ? null : Cursor.position(query.cursor),
+                query.isWithWithdrawn());
+    }
+
+    protected final RestResponse<StoredView<T>> one(
+            String herdCode, String id, KnownAtQuery query, HttpHeaders headers) {
+        HerdRow herd = computed.toRead(herdCode, query.knownAt);
         E record = known(herd, id).filter(found -> !found.withdrawn).orElseThrow(Problem::notFound);
         return versionDesk.show(record, viewIn(herd), headers);
     }
 
     @Override
     protected final Optional<E> byId(HerdRow herd, String id) {
-        return events.byId(kind().entity(), herd.id, id);
+        return events.byId(kind().entity(), herd, id);
     }
 
     @Override
@@ -104,12 +119,7 @@ public abstract class EventResource<E extends AnimalEvent, T> extends RecordReso
     }
 
     private AnimalIdentifier identifier(HerdRow herd, E record) {
-        return animals.byId(herd.id, record.animalId)
-                .map(EventResource::shown)
-                .orElseGet(() -> new AnimalIdentifier("id", record.animalId));
-    }
-
-    private static AnimalIdentifier shown(AnimalRow animal) {
-        return animal.identifiers.isEmpty() ? new AnimalIdentifier("id", animal.id) : animal.identifiers.get(0);
+        return animals.shownIdentifiers(herd, List.of(record.animalId))
+                .getOrDefault(record.animalId, new AnimalIdentifier("id", record.animalId));
     }
 }
