@@ -2,6 +2,7 @@ package org.pailbook.records.intake;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.ZoneId;
 import java.util.Collection;
 import java.util.List;
 import org.hibernate.StatelessSession;
@@ -51,13 +52,17 @@ public abstract class RecordKind<E extends StoredRecord> {
     /** Called after the rows of the chunk are written, for rows that live beside the record's own. */
     protected void afterWrite(StatelessSession session, List<E> created, List<E> updated) {}
 
-    final Posted<E> read(PostedRow row) {
+    /** Gives a record that is known by an instant its day, which only the herd's zone tells. */
+    protected void placeInHerd(E record, ZoneId zone) {}
+
+    final Posted<E> read(PostedRow row, ZoneId zone) {
         if (!row.unreadable().isEmpty()) {
             return new Posted<>(row, null, null, row.unreadable());
         }
         Fields fields = new Fields(row.content(), row.pointer());
         AnimalReference animal = namesAnimal() ? AnimalReference.read(fields) : null;
         E record = readContent(fields);
+        placeInHerd(record, zone);
         record.source = fields.text("source", LONGEST_SOURCE);
         record.sourceId = fields.text("sourceId", LONGEST_SOURCE);
         if (record.sourceId != null && !row.content().has("source")) {

@@ -7,13 +7,13 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 
-/** Lists of events of any kind, and single ones. */
+/** Lists of dated records of any kind, and single ones. */
 @ApplicationScoped
 public class Events {
     /**
      * What to list.
      *
-     * @param animalId only this animal; null for all
+     * @param animalId only this animal; null for all, and for kinds that name none
      * @param from first day, included; null for no limit
      * @param to last day, included; null for no limit
      * @param after the last record already sent; null for the first page
@@ -31,7 +31,7 @@ public class Events {
     }
 
     /** Records in force, by day and id. */
-    public <E extends AnimalEvent> List<E> list(Class<E> kind, String herdId, Selection selection, int most) {
+    public <E extends DatedRecord> List<E> list(Class<E> kind, String herdId, Selection selection, int most) {
         StringBuilder hql =
                 new StringBuilder("from " + kind.getSimpleName() + " where herdId = :herd and withdrawn = false");
         if (selection.animalId() != null) {
@@ -64,7 +64,7 @@ public class Events {
     }
 
     /** The last day on which the herd has a record of that kind in force. */
-    public Optional<LocalDate> lastDay(Class<? extends AnimalEvent> kind, String herdId) {
+    public Optional<LocalDate> lastDay(Class<? extends DatedRecord> kind, String herdId) {
         return Optional.ofNullable(entities.createQuery(
                         "select max(date) from " + kind.getSimpleName() + " where herdId = :herd and withdrawn = false",
                         LocalDate.class)
@@ -73,7 +73,7 @@ public class Events {
     }
 
     /** One record of the herd, whether or not it was withdrawn. */
-    public <E extends AnimalEvent> Optional<E> byId(Class<E> kind, String herdId, String id) {
+    public <E extends DatedRecord> Optional<E> byId(Class<E> kind, String herdId, String id) {
         return entities
                 .createQuery("from " + kind.getSimpleName() + " where herdId = :herd and id = :id", kind)
                 .setParameter("herd", herdId)
