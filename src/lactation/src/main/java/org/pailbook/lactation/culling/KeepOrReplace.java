@@ -16,11 +16,11 @@ import org.pailbook.lactation.finding.FindingCode;
  * Answers for single cows of a herd whether keeping them is worth more than replacing them. Made once for many cows: the table is solved for
  * the prices as they are and with milk and heifer 20 % lower and higher. Immutable; many threads may use one.
  *
- * <p>A close call is a pay-off nearer to zero than {@value #CLOSE_CU} cu, or one whose sign changes with a price (ours).
+ * <p>A close call is a pay-off nearer to zero than {@value #CLOSE_CU} cu unless told otherwise, or one whose sign changes with a price (ours).
  */
 public final class KeepOrReplace {
     /** Pay-offs nearer to zero than this are too small to decide by. Ours. */
-    static final double CLOSE_CU = 100;
+    public static final double CLOSE_CU = 100;
 
     private static final double PRICE_CHANGE = 0.20;
 
@@ -28,9 +28,15 @@ public final class KeepOrReplace {
     private final Map<PayoffRange.Change, Valuation> changed;
     private final SteadyState herd;
     private final List<Finding> about;
+    private final double closeCu;
 
     private KeepOrReplace(
-            Valuation base, Map<PayoffRange.Change, Valuation> changed, SteadyState herd, List<Finding> about) {
+            Valuation base,
+            Map<PayoffRange.Change, Valuation> changed,
+            SteadyState herd,
+            List<Finding> about,
+            double closeCu) {
+        this.closeCu = closeCu;
         this.base = base;
         this.changed = changed;
         this.herd = herd;
@@ -55,7 +61,19 @@ public final class KeepOrReplace {
                 }
             }
         }
-        return new KeepOrReplace(base, changed, base.table().steadyState(), List.copyOf(findings));
+        return new KeepOrReplace(base, changed, base.table().steadyState(), List.copyOf(findings), CLOSE_CU);
+    }
+
+    /**
+     * The same with another size of a close call.
+     *
+     * @param cu 0 or more
+     */
+    public KeepOrReplace closeWithinCu(double cu) {
+        if (!(cu >= 0)) {
+            throw new IllegalArgumentException("cu (" + cu + ") must be 0 or more");
+        }
+        return new KeepOrReplace(base, changed, herd, about, cu);
     }
 
     private static CullingPrices changed(CullingPrices prices, PayoffRange.Change change) {
@@ -165,11 +183,11 @@ public final class KeepOrReplace {
         return PayoffRange.of(payoffCu, shifts);
     }
 
-    private static Suggestion suggestion(double payoffCu, PayoffRange range) {
+    private Suggestion suggestion(double payoffCu, PayoffRange range) {
         boolean turns = range.shifts().stream()
                 .filter(shift -> shift.change().isOfPrice())
                 .anyMatch(shift -> (shift.payoffCu() < 0) != (payoffCu < 0));
-        if (turns || Math.abs(payoffCu) < CLOSE_CU) {
+        if (turns || Math.abs(payoffCu) < closeCu) {
             return Suggestion.CLOSE_CALL;
         }
         return payoffCu < 0 ? Suggestion.CONSIDER_REPLACING : Suggestion.WORTH_KEEPING;

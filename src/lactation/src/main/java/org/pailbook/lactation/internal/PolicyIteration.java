@@ -19,6 +19,9 @@ public final class PolicyIteration {
 
     private static final int MOST_ROUNDS = 200;
 
+    /** Values are exact to about this part of the largest. */
+    private static final double ROUNDING = 1e-13;
+
     private final DecisionProcess process;
     /** place of a state among those reached from behind; -1 for the others */
     private final int[] feedbackOf;
@@ -70,13 +73,27 @@ public final class PolicyIteration {
                 actions[state]++;
             }
         }
+        double[] before = null;
         for (int round = 1; round <= MOST_ROUNDS; round++) {
             double[] values = iteration.values(actions);
-            if (!improve(process, values, actions)) {
-                return new Solution(process, values, actions, round);
+            int[] current = actions.clone();
+            // large values may be tied only to rounding, and then policies would take turns for ever
+            if (!improve(process, values, actions) || (before != null && !isGain(before, values))) {
+                return new Solution(process, values, current, round);
             }
+            before = values;
         }
         throw new IllegalArgumentException("no best policy within " + MOST_ROUNDS + " rounds");
+    }
+
+    private static boolean isGain(double[] before, double[] after) {
+        double largest = 0;
+        double gain = 0;
+        for (int state = 0; state < after.length; state++) {
+            largest = Math.max(largest, Math.abs(after[state]));
+            gain = Math.max(gain, after[state] - before[state]);
+        }
+        return gain > ROUNDING * largest;
     }
 
     /** What every state is worth if these actions are taken for ever. */
