@@ -52,6 +52,7 @@ class LibraryArchitectureTest {
                 "finding", "method", "figure", "day", "testday", "curve", "accumulation", "reference", "internal"
             }),
             Map.entry("udderhealth", new String[] {"finding", "method", "figure", "day", "testday", "event"}),
+            Map.entry("breeding", new String[] {"finding", "method", "figure", "day", "event", "internal"}),
             Map.entry("summary", new String[] {
                 "finding",
                 "method",

@@ -7,6 +7,9 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.pailbook.lactation.accumulation.DataCollectionRating;
 import org.pailbook.lactation.accumulation.TestIntervalMethod;
+import org.pailbook.lactation.breeding.BreedingMeasures;
+import org.pailbook.lactation.breeding.GestationLength;
+import org.pailbook.lactation.breeding.TimeToPregnancy;
 import org.pailbook.lactation.correctedmilk.CorrectedMilkFormulas;
 import org.pailbook.lactation.correctedmilk.DryMatterIntakeNasem2021;
 import org.pailbook.lactation.correctedmilk.DryMatterIntakeNrc2001;
@@ -70,6 +73,9 @@ final class MethodCatalogue {
                         DaysOpen.TO_CONCEPTION));
         kinds.put("age-adjustment", List.of(MatureEquivalent.by(herdsOwn), ParityFactorLearning.MIXED_MODEL));
         kinds.put("udder-health", List.of(SomaticCellScore.SCS, TankCellCount.WEIGHTED_BY_MILK));
+        kinds.put(
+                "breeding",
+                joined(BreedingMeasures.all(), List.of(TimeToPregnancy.KAPLAN_MEIER, GestationLength.NORMAN_2009)));
         kinds.put("herd", List.of(HerdMean.OVER_COWS, HerdMean.OF_PROJECTIONS, RollingHerdAverage.YEAR));
         kinds.put(
                 "daily-yield",
