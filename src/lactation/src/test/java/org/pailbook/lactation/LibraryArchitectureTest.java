@@ -53,6 +53,7 @@ class LibraryArchitectureTest {
             }),
             Map.entry("udderhealth", new String[] {"finding", "method", "figure", "day", "testday", "event"}),
             Map.entry("breeding", new String[] {"finding", "method", "figure", "day", "event", "internal"}),
+            Map.entry("withheld", new String[] {"day", "event"}),
             Map.entry("summary", new String[] {
                 "finding",
                 "method",

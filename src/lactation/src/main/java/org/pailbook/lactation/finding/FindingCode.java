@@ -147,6 +147,10 @@ public enum FindingCode {
             Severity.WEAKENS,
             "A cell count below one thousand per mL is below what counters detect; check it."),
 
+    NO_RECENT_TEST("no-recent-test", Severity.WEAKENS, "The last test lies long back; the figures are of that day."),
+    LOW_COUNT_IS_NO_PROOF(
+            "low-count-is-no-proof", Severity.NOTES, "A low count does not rule out an infection; many are missed."),
+
     // Persistency, peak and lifetime
     LACTATION_TOO_SHORT(
             "lactation-too-short", Severity.BLOCKS, "The lactation does not reach the days this figure compares."),

@@ -38,6 +38,7 @@ import org.pailbook.lactation.testday.SumOfMilkings;
 import org.pailbook.lactation.testday.WiggansShortInterval;
 import org.pailbook.lactation.udderhealth.SomaticCellScore;
 import org.pailbook.lactation.udderhealth.TankCellCount;
+import org.pailbook.lactation.udderhealth.UdderHealthMeasures;
 import org.pailbook.records.computed.MethodChoice;
 
 /**
@@ -72,7 +73,9 @@ final class MethodCatalogue {
                         AnnualizedYield.BY_CALVING_INTERVAL,
                         DaysOpen.TO_CONCEPTION));
         kinds.put("age-adjustment", List.of(MatureEquivalent.by(herdsOwn), ParityFactorLearning.MIXED_MODEL));
-        kinds.put("udder-health", List.of(SomaticCellScore.SCS, TankCellCount.WEIGHTED_BY_MILK));
+        kinds.put(
+                "udder-health",
+                joined(List.of(SomaticCellScore.SCS, TankCellCount.WEIGHTED_BY_MILK), UdderHealthMeasures.all()));
         kinds.put(
                 "breeding",
                 joined(BreedingMeasures.all(), List.of(TimeToPregnancy.KAPLAN_MEIER, GestationLength.NORMAN_2009)));
