@@ -4,34 +4,33 @@ import jakarta.inject.Inject;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.UriInfo;
 import java.io.InputStream;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
 import org.jboss.resteasy.reactive.RestResponse;
-import org.pailbook.records.access.HerdAccess;
 import org.pailbook.records.intake.EventKind;
 import org.pailbook.records.intake.PostedAnswer;
 import org.pailbook.records.problem.Problem;
 import org.pailbook.records.store.AnimalEvent;
 import org.pailbook.records.store.AnimalIdentifier;
 import org.pailbook.records.store.AnimalRow;
-import org.pailbook.records.store.Animals;
+import org.pailbook.records.store.CowRecords;
 import org.pailbook.records.store.Events;
 import org.pailbook.records.store.HerdRow;
-import org.pailbook.records.store.RecordIds;
+import org.pailbook.records.store.KnownAnimals;
 import org.pailbook.records.wire.Page;
 import org.pailbook.records.wire.StoredView;
 
 /**
- * What every kind of event answers over HTTP: list, one, post, post many. A subclass names the path and the shape.
+ * What every kind of event answers over HTTP: list, one, post, post many, and what {@link RecordResource} adds. A subclass names the path and the shape.
  *
  * @param <E> the entity
  * @param <T> its shape on the wire
  */
-public abstract class EventResource<E extends AnimalEvent, T> {
-    @Inject
-    HerdAccess access;
-
+public abstract class EventResource<E extends AnimalEvent, T> extends RecordResource<E, T> {
     @Inject
     RecordDesk desk;
 
@@ -39,26 +38,22 @@ public abstract class EventResource<E extends AnimalEvent, T> {
     Events events;
 
     @Inject
-    Animals animals;
+    KnownAnimals animals;
 
+    @Inject
+    CowRecords cows;
+
+    @Override
     protected abstract EventKind<E> kind();
 
     /** The record in its wire shape. */
     protected abstract T view(E record, AnimalIdentifier animal);
 
     protected final Page<StoredView<T>> list(String herdCode, ListQuery query, UriInfo address) {
-        HerdRow herd = access.toRead(herdCode);
+        HerdRow herd = computed.toRead(herdCode, query.knownAt);
         int limit = Pages.limit(query.limit);
-        String animalId = null;
-        if (query.animal != null) {
-            animalId = access.animal(herd, query.animal).id;
-        }
-        Events.Position after = query.cursor == null ? null : Cursor.position(query.cursor);
-        List<E> found = new ArrayList<>(events.list(
-                kind().entity(),
-                herd.id,
-                new Events.Selection(animalId, query.first(), query.last(), after),
-                limit + 1));
+        Events.Selection selection = selection(herd, query);
+        List<E> found = new ArrayList<>(events.list(kind().entity(), herd, selection, limit + 1));
         String next = null;
         if (found.size() > limit) {
             found.remove(limit);
@@ -66,31 +61,52 @@ public abstract class EventResource<E extends AnimalEvent, T> {
             next = Pages.withCursor(address, Cursor.of(last.date, last.id));
         }
         Map<String, AnimalIdentifier> shown = animals.shownIdentifiers(
-                herd.id,
-                found.stream().map(record -> record.animalId).distinct().toList());
+                herd, found.stream().map(record -> record.animalId).distinct().toList());
         return new Page<>(
                 found.stream()
                         .map(record -> stored(record, shown.get(record.animalId)))
                         .toList(),
-                next);
+                next,
+                query.isCounted() ? (Long) events.count(kind().entity(), herd, selection) : null);
     }
 
-    protected final RestResponse<StoredView<T>> one(String herdCode, String id) {
-        HerdRow herd = access.toRead(herdCode);
-        if (!RecordIds.isId(id)) {
-            throw Problem.notFound();
+    private Events.Selection selection(HerdRow herd, ListQuery query) {
+        LocalDate first = query.first();
+        LocalDate last = query.last();
+        AnimalRow animal = query.animal == null ? null : access.animal(herd, query.animal);
+        if (query.parity != null) {
+            LactationDays days = LactationDays.of(query.parity, animal, herd, cows);
+            first = first == null || days.first().isAfter(first) ? days.first() : first;
+            last = last == null || days.last().isBefore(last) ? days.last() : last;
         }
-        E record = events.byId(kind().entity(), herd.id, id)
-                .filter(found -> !found.withdrawn)
-                .orElseThrow(Problem::notFound);
-        return RestResponse.ResponseBuilder.ok(stored(record, identifier(herd, record)))
-                .header(HttpHeaders.ETAG, "\"" + record.version + "\"")
-                .build();
+        return new Events.Selection(
+                animal == null ? null : animal.id,
+                first,
+                last,
+                query.cursor == null ? null : Cursor.position(query.cursor),
+                query.isWithWithdrawn());
+    }
+
+    protected final RestResponse<StoredView<T>> one(
+            String herdCode, String id, KnownAtQuery query, HttpHeaders headers) {
+        HerdRow herd = computed.toRead(herdCode, query.knownAt);
+        E record = known(herd, id).filter(found -> !found.withdrawn).orElseThrow(Problem::notFound);
+        return versionDesk.show(record, viewIn(herd), headers);
+    }
+
+    @Override
+    protected final Optional<E> byId(HerdRow herd, String id) {
+        return events.byId(kind().entity(), herd, id);
+    }
+
+    @Override
+    protected final Function<E, T> viewIn(HerdRow herd) {
+        return record -> view(record, identifier(herd, record));
     }
 
     protected final RestResponse<PostedAnswer<T>> post(String herdCode, InputStream body, HttpHeaders headers) {
         HerdRow herd = access.toWrite(herdCode);
-        return desk.post(kind(), herd, body, headers, record -> view(record, identifier(herd, record)));
+        return desk.post(kind(), herd, body, headers, viewIn(herd));
     }
 
     protected final jakarta.ws.rs.core.Response postMany(
@@ -99,16 +115,11 @@ public abstract class EventResource<E extends AnimalEvent, T> {
     }
 
     private StoredView<T> stored(E record, AnimalIdentifier animal) {
-        return new StoredView<>(record.id, record.version, record.recordedAt.toString(), view(record, animal));
+        return VersionDesk.stored(record, found -> view(found, animal));
     }
 
     private AnimalIdentifier identifier(HerdRow herd, E record) {
-        return animals.byId(herd.id, record.animalId)
-                .map(EventResource::shown)
-                .orElseGet(() -> new AnimalIdentifier("id", record.animalId));
-    }
-
-    private static AnimalIdentifier shown(AnimalRow animal) {
-        return animal.identifiers.isEmpty() ? new AnimalIdentifier("id", animal.id) : animal.identifiers.get(0);
+        return animals.shownIdentifiers(herd, List.of(record.animalId))
+                .getOrDefault(record.animalId, new AnimalIdentifier("id", record.animalId));
     }
 }

@@ -31,6 +31,35 @@ public class ListQuery {
     @Parameter(description = "Our id of the animal, or scheme:id", example = "example.eartag:PT-BA-0412")
     String animal;
 
+    @QueryParam("parity")
+    @Parameter(
+            description =
+                    "Only that lactation of the animal, from its calving to the day before the next; needs animal",
+            example = "3")
+    String parity;
+
+    @QueryParam("includeWithdrawn")
+    @Parameter(description = "true: list records that were withdrawn too", example = "false")
+    String includeWithdrawn;
+
+    @QueryParam("knownAt")
+    @Parameter(
+            description = "Versions recorded after this instant are left out; now if left out",
+            example = "2025-12-01T20:11:04Z")
+    String knownAt;
+
+    @QueryParam("count")
+    @Parameter(description = "true: tell how many there are on all pages", example = "false")
+    String count;
+
+    boolean isWithWithdrawn() {
+        return Pages.flag("includeWithdrawn", includeWithdrawn);
+    }
+
+    boolean isCounted() {
+        return Pages.flag("count", count);
+    }
+
     LocalDate first() {
         return WireDates.parameter("from", from).orElse(null);
     }

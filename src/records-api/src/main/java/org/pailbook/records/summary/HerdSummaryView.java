@@ -15,6 +15,12 @@ record HerdSummaryView(
         String herd,
         String name,
         String asOf,
+
+        @Schema(
+                description =
+                        "When the last change this answer knows of was recorded, or as asked; with it and asOf it is repeated")
+        String knownAt,
+
         String computedAt,
         @Schema(enumeration = {"ok", "notEnoughData"}) String status,
         CountsView animals,

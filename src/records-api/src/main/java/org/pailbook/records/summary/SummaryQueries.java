@@ -45,7 +45,7 @@ class SummaryQueries {
     }
 
     CowSummaryView ofCow(HerdRow herd, AnimalRow animal, AsOf asOf) {
-        CowRecord record = records.ofAnimal(animal, asOf.day());
+        CowRecord record = records.ofAnimal(herd, animal, asOf.day());
         CowOnDay cow = record.onDay(asOf.day()).withHerd(learning.of(herd, asOf.day()));
         Optional<AssembledLactation> latest = cow.lactations().latest();
         Optional<Lactation> lactation = latest.map(AssembledLactation::lactation);
@@ -65,6 +65,7 @@ class SummaryQueries {
                 record.name().orElse(null),
                 record.breed().orElse(null),
                 asOf.day().toString(),
+                asOf.knownAtText(),
                 asOf.computedAt().toString(),
                 latest.isPresent() ? "ok" : "notEnoughData",
                 cow.state().wireName(),
@@ -83,7 +84,7 @@ class SummaryQueries {
     }
 
     HerdSummaryView ofHerd(HerdRow herd, AsOf asOf) {
-        List<CowRecord> all = records.ofHerd(herd.id, asOf.day()).stream()
+        List<CowRecord> all = records.ofHerd(herd, asOf.day()).stream()
                 .filter(record -> record.isBornBy(asOf.day()))
                 .toList();
         List<CowOnDay> cows = learning.teach(
@@ -104,6 +105,7 @@ class SummaryQueries {
                 herd.code,
                 herd.name,
                 asOf.day().toString(),
+                asOf.knownAtText(),
                 asOf.computedAt().toString(),
                 day.lastTestDate().isPresent() ? "ok" : "notEnoughData",
                 new HerdSummaryView.CountsView(
