@@ -28,6 +28,8 @@ public enum FindingCode {
     NOTHING_TO_COUNT("nothing-to-count", Severity.BLOCKS, "There is nothing to count it over; that is not zero."),
     SMALL_NUMBER("small-number", Severity.WEAKENS, "Few to count: read the count, the percentage is mostly chance."),
 
+    TOO_FEW_FOR_MEAN("too-few-for-mean", Severity.BLOCKS, "Too few cows for an average; look at the cows themselves."),
+
     // Breeding
     SERVICES_NEEDED("services-needed", Severity.BLOCKS, "No service is on record for this; enter services."),
     PREGNANCY_CHECKS_NEEDED(

@@ -32,6 +32,7 @@ import org.pailbook.lactation.persistency.SummitMilk;
 import org.pailbook.lactation.projection.BestPrediction;
 import org.pailbook.lactation.projection.BestPredictionPersistency;
 import org.pailbook.lactation.summary.HerdMean;
+import org.pailbook.lactation.summary.HerdMeasures;
 import org.pailbook.lactation.testday.EstimatedEnd;
 import org.pailbook.lactation.testday.MilkingShares;
 import org.pailbook.lactation.testday.SumOfMilkings;
@@ -79,7 +80,11 @@ final class MethodCatalogue {
         kinds.put(
                 "breeding",
                 joined(BreedingMeasures.all(), List.of(TimeToPregnancy.KAPLAN_MEIER, GestationLength.NORMAN_2009)));
-        kinds.put("herd", List.of(HerdMean.OVER_COWS, HerdMean.OF_PROJECTIONS, RollingHerdAverage.YEAR));
+        kinds.put(
+                "herd",
+                joined(
+                        List.of(HerdMean.OVER_COWS, HerdMean.OF_PROJECTIONS, RollingHerdAverage.YEAR),
+                        HerdMeasures.all()));
         kinds.put(
                 "daily-yield",
                 // each herd learns its own share; half the milk is where it begins
