@@ -55,6 +55,8 @@ class LibraryArchitectureTest {
             Map.entry(
                     "culling",
                     new String[] {"finding", "method", "figure", "day", "correctedmilk", "curve", "internal"}),
+            Map.entry("breeding", new String[] {"finding", "method", "figure", "day", "event", "internal"}),
+            Map.entry("withheld", new String[] {"day", "event"}),
             Map.entry("summary", new String[] {
                 "finding",
                 "method",
