@@ -168,6 +168,17 @@ public final class Fields {
         return node.intValue();
     }
 
+    /** {@code true} or {@code false}. */
+    public Boolean truth(String name) {
+        JsonNode node = present(name);
+        if (node == null) {
+            return null;
+        }
+        return node.isBoolean()
+                ? (Boolean) node.booleanValue()
+                : wrong(name, "not-a-truth", "must be true or false", node);
+    }
+
     public LocalDate date(String name) {
         JsonNode node = present(name);
         if (node == null) {
