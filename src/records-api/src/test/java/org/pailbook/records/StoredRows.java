@@ -20,7 +20,9 @@ record StoredRows(Map<String, Long> counts) {
         "dry_off",
         "departure",
         "superseded_version",
-        "herd_change"
+        "herd_change",
+        "idempotent_answer",
+        "idempotent_answer_part"
     };
 
     static StoredRows in(DataSource database) {

@@ -43,6 +43,9 @@ public abstract class EventResource<E extends AnimalEvent, T> extends RecordReso
     @Inject
     CowRecords cows;
 
+    @Inject
+    Cursors cursors;
+
     @Override
     protected abstract EventKind<E> kind();
 
@@ -52,13 +55,13 @@ public abstract class EventResource<E extends AnimalEvent, T> extends RecordReso
     protected final Page<StoredView<T>> list(String herdCode, ListQuery query, UriInfo address) {
         HerdRow herd = computed.toRead(herdCode, query.knownAt);
         int limit = Pages.limit(query.limit);
-        Events.Selection selection = selection(herd, query);
+        Events.Selection selection = selection(herd, query, address);
         List<E> found = new ArrayList<>(events.list(kind().entity(), herd, selection, limit + 1));
         String next = null;
         if (found.size() > limit) {
             found.remove(limit);
             E last = found.get(limit - 1);
-            next = Pages.withCursor(address, Cursor.of(last.date, last.id));
+            next = cursors.next(address, last.date, last.id);
         }
         Map<String, AnimalIdentifier> shown = animals.shownIdentifiers(
                 herd, found.stream().map(record -> record.animalId).distinct().toList());
@@ -70,7 +73,7 @@ public abstract class EventResource<E extends AnimalEvent, T> extends RecordReso
                 query.isCounted() ? (Long) events.count(kind().entity(), herd, selection) : null);
     }
 
-    private Events.Selection selection(HerdRow herd, ListQuery query) {
+    private Events.Selection selection(HerdRow herd, ListQuery query, UriInfo address) {
         LocalDate first = query.first();
         LocalDate last = query.last();
         AnimalRow animal = query.animal == null ? null : access.animal(herd, query.animal);
@@ -83,7 +86,7 @@ public abstract class EventResource<E extends AnimalEvent, T> extends RecordReso
                 animal == null ? null : animal.id,
                 first,
                 last,
-                query.cursor == null ? null : Cursor.position(query.cursor),
+                cursors.position(address, query.cursor),
                 query.isWithWithdrawn());
     }
 

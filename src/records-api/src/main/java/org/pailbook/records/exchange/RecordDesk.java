@@ -39,14 +39,16 @@ import org.pailbook.records.wire.StrictJson;
 public class RecordDesk {
     private final RecordIntake intake;
     private final BulkIntake bulk;
+    private final OnceOnly once;
     private final Caller caller;
     private final RoutingContext routing;
 
     @Inject
-    RecordDesk(RecordIntake intake, BulkIntake bulk, Caller caller, RoutingContext routing) {
+    RecordDesk(RecordIntake intake, BulkIntake bulk, OnceOnly once, Caller caller, RoutingContext routing) {
         this.routing = routing;
         this.intake = intake;
         this.bulk = bulk;
+        this.once = once;
         this.caller = caller;
     }
 
@@ -83,6 +85,11 @@ public class RecordDesk {
     /** One record: 201 if it is new, 200 if it was there, 422 with every fault if it was refused. */
     public <E extends StoredRecord, T> RestResponse<PostedAnswer<T>> post(
             RecordKind<E> kind, HerdRow herd, InputStream body, HttpHeaders headers, Function<E, T> view) {
+        return once.single(headers, body, counted -> postOnce(kind, herd, counted, headers, view));
+    }
+
+    private <E extends StoredRecord, T> RestResponse<PostedAnswer<T>> postOnce(
+            RecordKind<E> kind, HerdRow herd, InputStream body, HttpHeaders headers, Function<E, T> view) {
         PostedRow row = PostedRow.single(readObject(body, headers));
         RowOutcome<E> outcome = intake.takeOne(kind, herd, caller.keyId(), row);
         if (outcome.outcome() == Outcome.REFUSED) {
@@ -112,6 +119,11 @@ public class RecordDesk {
 
     /** Many records: 200 with counts and row results, also if every row was refused; 422 if all-or-nothing was asked and failed. */
     public <E extends StoredRecord> Response postMany(
+            RecordKind<E> kind, HerdRow herd, BulkQuery query, InputStream body, HttpHeaders headers) {
+        return once.many(headers, body, counted -> postManyOnce(kind, herd, query, counted, headers));
+    }
+
+    private <E extends StoredRecord> Response postManyOnce(
             RecordKind<E> kind, HerdRow herd, BulkQuery query, InputStream body, HttpHeaders headers) {
         requirePlain(headers);
         BulkOptions options = query.options();
