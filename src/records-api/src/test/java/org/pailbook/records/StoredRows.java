@@ -13,6 +13,7 @@ record StoredRows(Map<String, Long> counts) {
     private static final String[] TABLES = {
         "herd",
         "api_key",
+        "feed",
         "animal",
         "animal_identifier",
         "test_day",

@@ -40,11 +40,22 @@ public class RecordDesk {
     private final RecordIntake intake;
     private final BulkIntake bulk;
     private final OnceOnly once;
+    private final BulkTurns turns;
+    private final WriteLog log;
     private final Caller caller;
     private final RoutingContext routing;
 
     @Inject
-    RecordDesk(RecordIntake intake, BulkIntake bulk, OnceOnly once, Caller caller, RoutingContext routing) {
+    RecordDesk(
+            RecordIntake intake,
+            BulkIntake bulk,
+            OnceOnly once,
+            BulkTurns turns,
+            WriteLog log,
+            Caller caller,
+            RoutingContext routing) {
+        this.turns = turns;
+        this.log = log;
         this.routing = routing;
         this.intake = intake;
         this.bulk = bulk;
@@ -92,6 +103,7 @@ public class RecordDesk {
             RecordKind<E> kind, HerdRow herd, InputStream body, HttpHeaders headers, Function<E, T> view) {
         PostedRow row = PostedRow.single(readObject(body, headers));
         RowOutcome<E> outcome = intake.takeOne(kind, herd, caller.keyId(), row);
+        log.single(kind.name(), outcome);
         if (outcome.outcome() == Outcome.REFUSED) {
             throw refusal(outcome.findings());
         }
@@ -128,9 +140,10 @@ public class RecordDesk {
         requirePlain(headers);
         BulkOptions options = query.options();
         String mediaType = BulkIntake.mediaType(headers.getHeaderString(HttpHeaders.CONTENT_TYPE));
-        try {
+        try (BulkTurns.Turn turn = turns.take()) {
             BulkReport report = bulk.take(kind, herd, caller.keyId(), mediaType, body, options);
             boolean rejected = options.atomic() && report.count(Outcome.REFUSED) > 0;
+            log.many(kind.name(), WriteLog.countsOf(report), !rejected && !options.dryRun());
             Map<String, Object> first = new LinkedHashMap<>();
             if (rejected) {
                 first.put("type", "/problems/" + ProblemCode.BATCH_REJECTED.code());

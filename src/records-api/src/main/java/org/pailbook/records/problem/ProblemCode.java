@@ -33,6 +33,7 @@ public enum ProblemCode {
     BATCH_REJECTED(422, "batch-rejected", "The batch was not accepted"),
     IDEMPOTENCY_KEY_REUSED(422, "idempotency-key-reused", "The idempotency key was used for another request"),
     PRECONDITION_REQUIRED(428, "precondition-required", "The request must name the version it changes"),
+    RATE_LIMITED(429, "rate-limited", "Too many requests in a short time"),
     HEADERS_TOO_LARGE(431, "headers-too-large", "The headers are too large"),
     INTERNAL(500, "internal", "Something went wrong on our side"),
     NOT_IMPLEMENTED(501, "method-not-implemented", "This method is not known here"),
