@@ -3,6 +3,7 @@ package org.pailbook.records.intake;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.ZoneId;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
@@ -72,18 +73,28 @@ public abstract class RecordKind<E extends StoredRecord> implements KeptKind<E> 
     /** Called after the rows of the chunk are written, for rows that live beside the record's own. */
     protected void afterWrite(StatelessSession session, List<E> created, List<E> updated) {}
 
-    final Posted<E> read(PostedRow row) {
-        return read(row, Set.of());
+    /** Gives a record that is known by an instant its day, which only the herd's zone tells. */
+    protected void placeInHerd(E record, ZoneId zone) {}
+
+    /** Adds to the content kept of a replaced version what its members do not tell. */
+    protected void writeKept(E record, ObjectNode kept) {}
+
+    /** Reads that back. */
+    protected void readKept(ObjectNode kept, E record) {}
+
+    final Posted<E> read(PostedRow row, ZoneId zone) {
+        return read(row, zone, Set.of());
     }
 
     /** @param cleared members a patch named only to clear them */
-    final Posted<E> read(PostedRow row, Set<String> cleared) {
+    final Posted<E> read(PostedRow row, ZoneId zone, Set<String> cleared) {
         if (!row.unreadable().isEmpty()) {
             return new Posted<>(row, null, null, row.unreadable());
         }
         Fields fields = new Fields(row.content(), row.pointer());
         AnimalReference animal = namesAnimal() ? AnimalReference.read(fields) : null;
         E record = readContent(fields);
+        placeInHerd(record, zone);
         record.source = fields.text("source", LONGEST_SOURCE);
         record.sourceId = fields.text("sourceId", LONGEST_SOURCE);
         if (record.sourceId != null && !row.content().has("source")) {
@@ -99,8 +110,15 @@ public abstract class RecordKind<E extends StoredRecord> implements KeptKind<E> 
         return content;
     }
 
-    /** The content with source and its id, as it is kept of a version that is replaced. */
+    /** The content as it is kept of a version that is replaced. */
     final ObjectNode keptContent(E record) {
+        ObjectNode kept = sourcedContent(record);
+        writeKept(record, kept);
+        return kept;
+    }
+
+    /** The content with source and its id. */
+    private ObjectNode sourcedContent(E record) {
         ObjectNode content = content(record);
         if (record.source != null) {
             content.put("source", record.source);
@@ -123,7 +141,7 @@ public abstract class RecordKind<E extends StoredRecord> implements KeptKind<E> 
      */
     public final ObjectNode wire(E record, Function<String, AnimalIdentifier> animal) {
         ObjectNode wire = JsonNodeFactory.instance.objectNode();
-        keptContent(record).properties().forEach(member -> {
+        sourcedContent(record).properties().forEach(member -> {
             JsonNode value = member.getValue();
             if (member.getKey().equals(ANIMAL_ID)) {
                 AnimalIdentifier shown = animal.apply(value.textValue());
@@ -150,6 +168,7 @@ public abstract class RecordKind<E extends StoredRecord> implements KeptKind<E> 
         if (content.has(ANIMAL_ID)) {
             assignAnimal(record, content.get(ANIMAL_ID).textValue());
         }
+        readKept(content, record);
         record.source = content.path("source").textValue();
         record.sourceId = content.path("sourceId").textValue();
         record.id = version.recordId;

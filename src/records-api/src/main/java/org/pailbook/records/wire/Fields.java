@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.text.Normalizer;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -174,6 +175,16 @@ public final class Fields {
         }
         LocalDate date = node.isTextual() ? WireDates.parse(node.textValue()).orElse(null) : null;
         return date == null ? wrong(name, "not-a-date", "must be " + WireDates.EXPECTED, node) : date;
+    }
+
+    /** An instant with its offset, kept to the millisecond. */
+    public Instant instant(String name) {
+        JsonNode node = present(name);
+        if (node == null) {
+            return null;
+        }
+        Instant instant = node.isTextual() ? WireDates.instant(node.textValue()).orElse(null) : null;
+        return instant == null ? wrong(name, "not-an-instant", "must be " + WireDates.EXPECTED_INSTANT, node) : instant;
     }
 
     public LocalDate requiredDate(String name) {
