@@ -22,8 +22,7 @@ final class ApiSchemas {
         named = document.root().get("components").get("schemas").deepCopy();
         // a member that is answered and not described is a fault of the description, so here nothing may go unsaid
         Set<String> parts = new HashSet<>();
-        components
-                .findValues("allOf")
+        named.findValues("allOf")
                 .forEach(all ->
                         all.forEach(part -> parts.add(part.path("$ref").asText().replaceFirst(".*/", ""))));
         named.fields().forEachRemaining(schema -> {

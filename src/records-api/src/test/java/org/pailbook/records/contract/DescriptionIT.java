@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
@@ -12,6 +14,9 @@ import org.junit.jupiter.api.Test;
 /** What every operation of the description must have, whoever adds it. */
 @Tag("contract")
 class DescriptionIT {
+    /** The document of the last release; a release puts a new copy there. */
+    private static final Path RELEASED = Path.of("src", "test", "resources", "openapi-baseline", "pailbook-v1.json");
+
     private static List<ApiOperation> operations;
 
     @BeforeAll
@@ -100,5 +105,13 @@ class DescriptionIT {
         assertThat(root.has("servers")).isFalse();
         assertThat(root.get("openapi").asText()).startsWith("3.1");
         assertThat(root.toString()).doesNotContain("localhost", "127.0.0.1");
+    }
+
+    @Test
+    void nothingThatWasReleasedIsBroken() throws IOException {
+        ApiDocument released = ApiDocument.of(Files.readString(RELEASED));
+        assertThat(ApiChanges.breaking(released, ApiDocument.committed()))
+                .as("within v1 only additions; what was released is in " + RELEASED)
+                .isEmpty();
     }
 }
