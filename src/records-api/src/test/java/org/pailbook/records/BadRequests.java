@@ -270,7 +270,20 @@ final class BadRequests {
                 parameter("a parameter too many", get(HERD + "?x=1"), "unknown-parameter", "x"),
                 parameter(
                         "a parameter on a post", day("").at(TEST_DAYS + "?dryRun=true"), "unknown-parameter", "dryRun"),
-                parameter("a key in the address", get(HERD + "?key=pb_secret"), "unknown-parameter", "key"),
+                new BadRequest(
+                        "a key in the address",
+                        get(HERD + "?key=pb_secret"),
+                        400,
+                        "unknown-parameter",
+                        "key-in-address",
+                        "?key"),
+                new BadRequest(
+                        "a key under another name",
+                        get("/v1/herds?limit=pb_secretab_0123456789012345678901234567890123456789012"),
+                        400,
+                        "unknown-parameter",
+                        "key-in-address",
+                        "?limit"),
                 new BadRequest(
                         "a parameter twice",
                         get(TEST_DAYS + "?limit=1&limit=2"),

@@ -13,13 +13,15 @@ record StoredRows(Map<String, Long> counts) {
     private static final String[] TABLES = {
         "herd",
         "api_key",
+        "feed",
         "animal",
         "animal_identifier",
         "test_day",
         "calving",
         "dry_off",
         "departure",
-        "superseded_version"
+        "superseded_version",
+        "herd_change"
     };
 
     static StoredRows in(DataSource database) {

@@ -74,6 +74,12 @@ public enum FindingCode {
             "test-above-expected", Severity.WEAKENS, "A test is far above what the test before it leads to expect."),
     TEST_NOT_CREDIBLE("test-not-credible", Severity.WEAKENS, "A test is so far off that it is better left out."),
 
+    // Accumulated yield
+    COUNTED_TO_LAST_TEST(
+            "counted-to-last-test",
+            Severity.NOTES,
+            "The yield is counted up to the last test; the days after it are not in it."),
+
     // Corrected milk and milk energy
     MILK_NEEDED("milk-needed", Severity.BLOCKS, "This figure needs a milk weight and there is none."),
     FAT_NEEDED("fat-needed", Severity.BLOCKS, "This figure needs fat and it was not measured; no mean stands in."),
@@ -158,6 +164,10 @@ public enum FindingCode {
             "standard-learned",
             Severity.NOTES,
             "The standard of her group has learned from other cows of the herd; none of her own tests took part."),
+    INTERVAL_FROM_PAST_ERRORS(
+            "interval-from-past-errors",
+            Severity.NOTES,
+            "The interval reaches as far as errors of past projections did, which is not what the model alone says."),
     TESTS_AFTER_AS_OF("tests-after-as-of", Severity.NOTES, "Test days after the as-of day took no part."),
     CALVING_AFTER_AS_OF(
             "calving-after-as-of",

@@ -2,6 +2,7 @@ package org.pailbook.records.access;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
+import java.util.Optional;
 import org.pailbook.records.problem.Problem;
 import org.pailbook.records.store.AnimalIdentifier;
 import org.pailbook.records.store.AnimalRow;
@@ -34,23 +35,25 @@ public class HerdAccess {
 
     /** The animal of a path: our id, or {@code scheme:id}. */
     public AnimalRow animal(HerdRow herd, String reference) {
+        return find(herd, reference).filter(animal -> !animal.withdrawn).orElseThrow(Problem::notFound);
+    }
+
+    /** The same, also if its record was withdrawn. */
+    public AnimalRow animalEverKnown(HerdRow herd, String reference) {
         return find(herd, reference).orElseThrow(Problem::notFound);
     }
 
-    private java.util.Optional<AnimalRow> find(HerdRow herd, String reference) {
+    private Optional<AnimalRow> find(HerdRow herd, String reference) {
         // a scheme may hold colons (urn:...), an identifier seldom: the last colon parts them
         int colon = reference.lastIndexOf(':');
         if (reference.chars().anyMatch(Character::isISOControl)) {
-            return java.util.Optional.empty();
+            return Optional.empty();
         }
         if (colon > 0) {
-            AnimalIdentifier identifier =
-                    new AnimalIdentifier(reference.substring(0, colon), reference.substring(colon + 1));
-            return animals.byIdentifier(herd.id, identifier).filter(animal -> !animal.withdrawn);
+            return animals.byIdentifier(
+                    herd.id, new AnimalIdentifier(reference.substring(0, colon), reference.substring(colon + 1)));
         }
-        return RecordIds.isId(reference)
-                ? animals.byId(herd.id, reference).filter(animal -> !animal.withdrawn)
-                : java.util.Optional.empty();
+        return RecordIds.isId(reference) ? animals.byId(herd.id, reference) : Optional.empty();
     }
 
     /** The reach is checked before the scope, so that a herd out of reach looks the same to every key. */

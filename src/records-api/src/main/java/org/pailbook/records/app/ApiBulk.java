@@ -15,6 +15,7 @@ final class ApiBulk {
     private ApiBulk() {}
 
     static void describe(OpenAPI api, String path, Operation operation) {
+        String listPath = path.substring(0, path.length() - ENDING.length());
         Schema rows = OASFactory.createSchema()
                 .addType(Schema.SchemaType.OBJECT)
                 .addRequired("rows")
@@ -22,7 +23,7 @@ final class ApiBulk {
                         "rows",
                         OASFactory.createSchema()
                                 .addType(Schema.SchemaType.ARRAY)
-                                .items(OASFactory.createSchema().ref(schemaOfOne(api, path))));
+                                .items(OASFactory.createSchema().ref(ApiDescription.recordName(api, listPath))));
         Schema text = OASFactory.createSchema().addType(Schema.SchemaType.STRING);
         operation.setRequestBody(OASFactory.createRequestBody()
                 .required(true)
@@ -49,19 +50,6 @@ final class ApiBulk {
                                 .description(
                                         "With atomic=true, a row has an error: problem members and the bulk answer together")
                                 .content(content(ApiRefusals.MEDIA_TYPE, "RejectedBatch")));
-    }
-
-    /** What one record looks like, from the address that takes one. */
-    private static String schemaOfOne(OpenAPI api, String path) {
-        String one = path.substring(0, path.length() - ENDING.length());
-        return api.getPaths()
-                .getPathItem(one)
-                .getPOST()
-                .getRequestBody()
-                .getContent()
-                .getMediaType("application/json")
-                .getSchema()
-                .getRef();
     }
 
     /** Scanned schemas come from annotated classes; these no method returns, since they are written as a stream. */
@@ -110,7 +98,7 @@ final class ApiBulk {
         return OASFactory.createSchema().addType(Schema.SchemaType.STRING).description(description);
     }
 
-    private static Content content(String mediaType, String schema) {
+    static Content content(String mediaType, String schema) {
         return OASFactory.createContent()
                 .addMediaType(
                         mediaType,

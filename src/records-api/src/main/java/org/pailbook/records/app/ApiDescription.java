@@ -3,11 +3,15 @@ package org.pailbook.records.app;
 import io.quarkus.smallrye.openapi.OpenApiFilter;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.eclipse.microprofile.openapi.OASFactory;
 import org.eclipse.microprofile.openapi.OASFilter;
 import org.eclipse.microprofile.openapi.models.OpenAPI;
 import org.eclipse.microprofile.openapi.models.Operation;
 import org.eclipse.microprofile.openapi.models.PathItem.HttpMethod;
+import org.eclipse.microprofile.openapi.models.media.Content;
+import org.eclipse.microprofile.openapi.models.media.Schema;
 import org.eclipse.microprofile.openapi.models.parameters.Parameter;
 import org.eclipse.microprofile.openapi.models.responses.APIResponse;
 import org.eclipse.microprofile.openapi.models.security.SecurityRequirement;
@@ -28,7 +32,11 @@ public class ApiDescription implements OASFilter {
             "herd", "Code of the herd",
             "animal", "Our id of the animal, or scheme:id with the colon as it is or percent-encoded",
             "id", "Our id",
+            "report", "Name of the table",
+            "token", "Secret of the feed",
             "parity", "Number of calvings, 1 for the first lactation");
+
+    private static final Pattern IN_BRACES = Pattern.compile("\\{([^}]+)}");
 
     @Override
     public void filterOpenAPI(OpenAPI api) {
@@ -37,18 +45,20 @@ public class ApiDescription implements OASFilter {
         ApiBulk.addAnswer(api);
         api.getPaths()
                 .getPathItems()
-                .forEach((path, item) ->
-                        item.getOperations().forEach((method, operation) -> describe(api, path, method, operation)));
+                .forEach((path, item) -> item.getOperations().forEach((method, operation) -> {
+                    VersionDescription.describe(api, path, method, operation);
+                    describe(api, path, method, operation);
+                }));
         new ApiExamples().addTo(api);
     }
 
     private static void describe(OpenAPI api, String path, HttpMethod method, Operation operation) {
         boolean open = !path.startsWith("/v1");
         operation.setSecurity(open ? List.of() : keysOfScope(scope(path, method)));
-        describePath(operation);
+        describePath(path, operation);
         if (method == HttpMethod.POST && path.endsWith(ApiBulk.ENDING)) {
             ApiBulk.describe(api, path, operation);
-        } else if (method == HttpMethod.POST && !open && !path.startsWith(CALCULATE)) {
+        } else if (method == HttpMethod.POST && !open && !path.startsWith(CALCULATE) && !path.contains("{id}")) {
             addCreated(operation);
         }
         ApiRefusals.addTo(operation, path, method, open);
@@ -61,6 +71,9 @@ public class ApiDescription implements OASFilter {
         }
         if (path.startsWith("/v1/herds")) {
             return method == HttpMethod.GET ? "read" : "write";
+        }
+        if (path.equals("/v1/feeds") && method == HttpMethod.POST) {
+            return "read";
         }
         return path.startsWith("/v1/keys") ? "admin" : null;
     }
@@ -95,14 +108,43 @@ public class ApiDescription implements OASFilter {
                                 .description("Any user name, the key as password"));
     }
 
-    private static void describePath(Operation operation) {
-        if (operation.getParameters() != null) {
-            for (Parameter parameter : operation.getParameters()) {
-                if (parameter.getIn() == Parameter.In.PATH && parameter.getDescription() == null) {
-                    parameter.setDescription(PATH_PARAMETERS.get(parameter.getName()));
-                }
+    private static void describePath(String path, Operation operation) {
+        // a method inherited by many resources does not name what their paths do
+        Matcher names = IN_BRACES.matcher(path);
+        while (names.find()) {
+            String name = names.group(1);
+            Parameter known = operation.getParameters() == null
+                    ? null
+                    : operation.getParameters().stream()
+                            .filter(one -> one.getIn() == Parameter.In.PATH
+                                    && one.getName().equals(name))
+                            .findFirst()
+                            .orElse(null);
+            if (known == null) {
+                known = OASFactory.createParameter()
+                        .name(name)
+                        .in(Parameter.In.PATH)
+                        .required(true)
+                        .schema(OASFactory.createSchema().addType(Schema.SchemaType.STRING));
+                operation.addParameter(known);
+            }
+            if (known.getDescription() == null) {
+                known.setDescription(PATH_PARAMETERS.get(name));
             }
         }
+    }
+
+    /** Name of the schema of one record, from the address where records of its kind are posted. */
+    static String recordName(OpenAPI api, String listPath) {
+        String ref = api.getPaths()
+                .getPathItem(listPath)
+                .getPOST()
+                .getRequestBody()
+                .getContent()
+                .getMediaType("application/json")
+                .getSchema()
+                .getRef();
+        return ref.substring(ref.lastIndexOf('/') + 1);
     }
 
     private static void addCreated(Operation operation) {
@@ -120,8 +162,8 @@ public class ApiDescription implements OASFilter {
         }
     }
 
-    private static org.eclipse.microprofile.openapi.models.media.Content copy(APIResponse of) {
-        var content = OASFactory.createContent();
+    private static Content copy(APIResponse of) {
+        Content content = OASFactory.createContent();
         of.getContent()
                 .getMediaTypes()
                 .forEach((name, mediaType) ->

@@ -59,7 +59,12 @@ final class ApiExamples {
         }
         MediaType form = form(operation.getRequestBody().getContent(), example.contentType(), example);
         form.setExample(null);
-        form.addExample(example.name(), shown(example, example.body()));
+        Example shown = shown(example, example.body());
+        if (!example.moving().isEmpty()) {
+            shown.setDescription("Send a date ahead of your day");
+            shown.addExtension("x-moving", example.moving());
+        }
+        form.addExample(example.name(), shown);
     }
 
     private static void addAnswer(Operation operation, ExampleFile example) {

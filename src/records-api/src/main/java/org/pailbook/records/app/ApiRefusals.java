@@ -30,6 +30,7 @@ final class ApiRefusals {
             new Refusal("415", "MediaTypeNotRead", "The body has a media type that is not read here"),
             new Refusal("422", "NotAccepted", "Read, but not acceptable; errors tell each fault and its place"),
             new Refusal("428", "VersionNeeded", "If-Match must name the version that is meant"),
+            new Refusal("429", "TooOften", "The key asks too often; Retry-After says when to come again"),
             new Refusal("500", "OurFault", "Something went wrong on our side; requestId finds it in the log"),
             new Refusal("503", "Busy", "The service is busy; Retry-After says when to come again"));
 
@@ -65,6 +66,7 @@ final class ApiRefusals {
         boolean ofOneRecord = path.startsWith("/v1/herds/") && path.endsWith("}");
         return switch (status) {
             case "401", "403" -> !open;
+            case "429" -> !open || path.startsWith("/feeds/");
             case "404" -> path.contains("{");
             case "409" ->
                 (method == HttpMethod.POST || method == HttpMethod.PUT || method == HttpMethod.PATCH)

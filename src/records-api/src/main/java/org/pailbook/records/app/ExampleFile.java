@@ -17,13 +17,14 @@ import java.util.regex.Pattern;
  * One example: a request as somebody would send it, and what the service answered. The file is named
  * {@code <operationId>[.<name>].json}; {@code order.txt} lists the files in the order in which they build on each other.
  *
- * <p>In a request, <code>{{upsertTestDay:/id}}</code> stands for that place of the answer of another example.
+ * <p>In a request, <code>{{upsertTestDay:/id}}</code> stands for that place of the answer of another example, and
+ * <code>{{createFeed:/address#2}}</code> for the part of it after the second slash.
  *
  * @param stem name of the file without its ending
  */
 record ExampleFile(String stem, JsonNode content, Map<String, JsonNode> allByStem) {
     private static final String FOLDER = "openapi-examples/";
-    private static final Pattern OTHER_ANSWER = Pattern.compile("\\{\\{([^:{}]+):([^{}]+)}}");
+    private static final Pattern OTHER_ANSWER = Pattern.compile("\\{\\{([^:{}]+):([^{}#]+)(?:#(\\d+))?}}");
     private static final ObjectMapper JSON = new ObjectMapper();
     /** Of the only or first example of an operation. */
     private static final String USUAL = "usual";
@@ -93,11 +94,20 @@ record ExampleFile(String stem, JsonNode content, Map<String, JsonNode> allBySte
         return value(content.get("response"));
     }
 
+    /** Pointers of dates in the body that must lie ahead of the day on which it is sent. */
+    List<String> moving() {
+        return words("moving");
+    }
+
     /** Pointers of the arrays in the answer of which only some entries are shown. */
     List<String> shortened() {
-        List<String> pointers = new ArrayList<>();
-        content.path("shortened").forEach(pointer -> pointers.add(pointer.asText()));
-        return pointers;
+        return words("shortened");
+    }
+
+    private List<String> words(String member) {
+        List<String> words = new ArrayList<>();
+        content.path(member).forEach(word -> words.add(word.asText()));
+        return words;
     }
 
     IllegalStateException wrong(String why) {
@@ -132,8 +142,11 @@ record ExampleFile(String stem, JsonNode content, Map<String, JsonNode> allBySte
                 throw wrong("there is no example " + found.group(1));
             }
             // not recorded yet: the recorder fills it in
+            String answer = other.path("response").at(found.group(2)).asText(found.group());
             return Matcher.quoteReplacement(
-                    other.path("response").at(found.group(2)).asText(found.group()));
+                    found.group(3) == null || answer.equals(found.group())
+                            ? answer
+                            : answer.split("/")[Integer.parseInt(found.group(3))]);
         });
     }
 

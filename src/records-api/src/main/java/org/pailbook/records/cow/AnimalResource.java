@@ -2,8 +2,11 @@ package org.pailbook.records.cow;
 
 import jakarta.inject.Inject;
 import jakarta.ws.rs.BeanParam;
+import jakarta.ws.rs.DELETE;
 import jakarta.ws.rs.GET;
+import jakarta.ws.rs.PATCH;
 import jakarta.ws.rs.POST;
+import jakarta.ws.rs.PUT;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
@@ -27,6 +30,7 @@ import org.pailbook.records.access.HerdAccess;
 import org.pailbook.records.exchange.BulkQuery;
 import org.pailbook.records.exchange.Pages;
 import org.pailbook.records.exchange.RecordDesk;
+import org.pailbook.records.exchange.VersionDesk;
 import org.pailbook.records.intake.PostedAnswer;
 import org.pailbook.records.store.AnimalRow;
 import org.pailbook.records.store.Animals;
@@ -34,6 +38,7 @@ import org.pailbook.records.store.HerdRow;
 import org.pailbook.records.store.RecordIds;
 import org.pailbook.records.wire.Page;
 import org.pailbook.records.wire.StoredView;
+import org.pailbook.records.wire.VersionView;
 
 /** The animals of a herd over HTTP. */
 @Path("/v1/herds/{herd}/animals")
@@ -43,13 +48,15 @@ public class AnimalResource {
     private final HerdAccess access;
     private final Animals animals;
     private final RecordDesk desk;
+    private final VersionDesk versionDesk;
     private final AnimalKind kind;
 
     @Inject
-    AnimalResource(HerdAccess access, Animals animals, RecordDesk desk, AnimalKind kind) {
+    AnimalResource(HerdAccess access, Animals animals, RecordDesk desk, VersionDesk versionDesk, AnimalKind kind) {
         this.access = access;
         this.animals = animals;
         this.desk = desk;
+        this.versionDesk = versionDesk;
         this.kind = kind;
     }
 
@@ -77,12 +84,47 @@ public class AnimalResource {
     @Path("/{animal}")
     @Operation(operationId = "getAnimal", summary = "One animal, by our id or scheme:id")
     public RestResponse<StoredView<AnimalBody>> getAnimal(
+            @PathParam("herd") String herdCode, @PathParam("animal") String animal, @Context HttpHeaders headers) {
+        HerdRow herd = access.toRead(herdCode);
+        return versionDesk.show(access.animal(herd, animal), AnimalBody::of, headers);
+    }
+
+    @PUT
+    @Path("/{animal}")
+    public RestResponse<PostedAnswer<AnimalBody>> replace(
+            @PathParam("herd") String herdCode,
+            @PathParam("animal") String animal,
+            InputStream body,
+            @Context HttpHeaders headers) {
+        HerdRow herd = access.toWrite(herdCode);
+        return versionDesk.replace(kind, herd, access.animal(herd, animal).id, body, headers, AnimalBody::of);
+    }
+
+    @PATCH
+    @Path("/{animal}")
+    public RestResponse<PostedAnswer<AnimalBody>> patch(
+            @PathParam("herd") String herdCode,
+            @PathParam("animal") String animal,
+            InputStream body,
+            @Context HttpHeaders headers) {
+        HerdRow herd = access.toWrite(herdCode);
+        return versionDesk.patch(kind, herd, access.animal(herd, animal).id, body, headers, AnimalBody::of);
+    }
+
+    @DELETE
+    @Path("/{animal}")
+    public RestResponse<PostedAnswer<AnimalBody>> withdraw(
+            @PathParam("herd") String herdCode, @PathParam("animal") String animal, @Context HttpHeaders headers) {
+        HerdRow herd = access.toWrite(herdCode);
+        return versionDesk.withdraw(kind, herd, access.animal(herd, animal).id, headers, AnimalBody::of);
+    }
+
+    @GET
+    @Path("/{animal}/history")
+    public Page<VersionView<AnimalBody>> history(
             @PathParam("herd") String herdCode, @PathParam("animal") String animal) {
         HerdRow herd = access.toRead(herdCode);
-        AnimalRow found = access.animal(herd, animal);
-        return RestResponse.ResponseBuilder.ok(stored(found))
-                .header(HttpHeaders.ETAG, "\"" + found.version + "\"")
-                .build();
+        return versionDesk.history(kind, access.animalEverKnown(herd, animal), AnimalBody::of);
     }
 
     @POST

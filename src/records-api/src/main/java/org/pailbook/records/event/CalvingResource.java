@@ -62,8 +62,8 @@ public class CalvingResource extends EventResource<CalvingRow, CalvingBody> {
     @Path("/{id}")
     @Operation(operationId = "getCalving", summary = "One calving")
     public RestResponse<StoredView<CalvingBody>> getCalving(
-            @PathParam("herd") String herd, @PathParam("id") String id) {
-        return one(herd, id);
+            @PathParam("herd") String herd, @PathParam("id") String id, @Context HttpHeaders headers) {
+        return one(herd, id, headers);
     }
 
     @POST

@@ -62,8 +62,8 @@ public class DepartureResource extends EventResource<DepartureRow, DepartureBody
     @Path("/{id}")
     @Operation(operationId = "getDeparture", summary = "One departure")
     public RestResponse<StoredView<DepartureBody>> getDeparture(
-            @PathParam("herd") String herd, @PathParam("id") String id) {
-        return one(herd, id);
+            @PathParam("herd") String herd, @PathParam("id") String id, @Context HttpHeaders headers) {
+        return one(herd, id, headers);
     }
 
     @POST

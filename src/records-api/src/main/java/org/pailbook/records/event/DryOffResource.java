@@ -61,8 +61,9 @@ public class DryOffResource extends EventResource<DryOffRow, DryOffBody> {
     @GET
     @Path("/{id}")
     @Operation(operationId = "getDryOff", summary = "One dry-off")
-    public RestResponse<StoredView<DryOffBody>> getDryOff(@PathParam("herd") String herd, @PathParam("id") String id) {
-        return one(herd, id);
+    public RestResponse<StoredView<DryOffBody>> getDryOff(
+            @PathParam("herd") String herd, @PathParam("id") String id, @Context HttpHeaders headers) {
+        return one(herd, id, headers);
     }
 
     @POST

@@ -7,8 +7,9 @@ import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
 import org.jboss.resteasy.reactive.RestResponse;
-import org.pailbook.records.access.HerdAccess;
 import org.pailbook.records.intake.EventKind;
 import org.pailbook.records.intake.PostedAnswer;
 import org.pailbook.records.problem.Problem;
@@ -18,20 +19,16 @@ import org.pailbook.records.store.AnimalRow;
 import org.pailbook.records.store.Animals;
 import org.pailbook.records.store.Events;
 import org.pailbook.records.store.HerdRow;
-import org.pailbook.records.store.RecordIds;
 import org.pailbook.records.wire.Page;
 import org.pailbook.records.wire.StoredView;
 
 /**
- * What every kind of event answers over HTTP: list, one, post, post many. A subclass names the path and the shape.
+ * What every kind of event answers over HTTP: list, one, post, post many, and what {@link RecordResource} adds. A subclass names the path and the shape.
  *
  * @param <E> the entity
  * @param <T> its shape on the wire
  */
-public abstract class EventResource<E extends AnimalEvent, T> {
-    @Inject
-    HerdAccess access;
-
+public abstract class EventResource<E extends AnimalEvent, T> extends RecordResource<E, T> {
     @Inject
     RecordDesk desk;
 
@@ -41,6 +38,7 @@ public abstract class EventResource<E extends AnimalEvent, T> {
     @Inject
     Animals animals;
 
+    @Override
     protected abstract EventKind<E> kind();
 
     /** The record in its wire shape. */
@@ -75,22 +73,25 @@ public abstract class EventResource<E extends AnimalEvent, T> {
                 next);
     }
 
-    protected final RestResponse<StoredView<T>> one(String herdCode, String id) {
+    protected final RestResponse<StoredView<T>> one(String herdCode, String id, HttpHeaders headers) {
         HerdRow herd = access.toRead(herdCode);
-        if (!RecordIds.isId(id)) {
-            throw Problem.notFound();
-        }
-        E record = events.byId(kind().entity(), herd.id, id)
-                .filter(found -> !found.withdrawn)
-                .orElseThrow(Problem::notFound);
-        return RestResponse.ResponseBuilder.ok(stored(record, identifier(herd, record)))
-                .header(HttpHeaders.ETAG, "\"" + record.version + "\"")
-                .build();
+        E record = known(herd, id).filter(found -> !found.withdrawn).orElseThrow(Problem::notFound);
+        return versionDesk.show(record, viewIn(herd), headers);
+    }
+
+    @Override
+    protected final Optional<E> byId(HerdRow herd, String id) {
+        return events.byId(kind().entity(), herd.id, id);
+    }
+
+    @Override
+    protected final Function<E, T> viewIn(HerdRow herd) {
+        return record -> view(record, identifier(herd, record));
     }
 
     protected final RestResponse<PostedAnswer<T>> post(String herdCode, InputStream body, HttpHeaders headers) {
         HerdRow herd = access.toWrite(herdCode);
-        return desk.post(kind(), herd, body, headers, record -> view(record, identifier(herd, record)));
+        return desk.post(kind(), herd, body, headers, viewIn(herd));
     }
 
     protected final jakarta.ws.rs.core.Response postMany(
@@ -99,7 +100,7 @@ public abstract class EventResource<E extends AnimalEvent, T> {
     }
 
     private StoredView<T> stored(E record, AnimalIdentifier animal) {
-        return new StoredView<>(record.id, record.version, record.recordedAt.toString(), view(record, animal));
+        return VersionDesk.stored(record, found -> view(found, animal));
     }
 
     private AnimalIdentifier identifier(HerdRow herd, E record) {

@@ -52,7 +52,7 @@ public abstract class EventKind<E extends AnimalEvent> extends RecordKind<E> {
 
     @Override
     protected final void writeContent(E record, ObjectNode content) {
-        content.put("animalId", record.animalId);
+        content.put(ANIMAL_ID, record.animalId);
         content.put("date", record.date.toString());
         writeDetails(record, content);
     }

@@ -54,6 +54,14 @@ public class Animals implements PanacheRepositoryBase<AnimalRow, String> {
         return shown;
     }
 
+    /** Records of any kind; where they are animals, with their identifiers. */
+    <E extends StoredRecord> List<E> complete(Class<E> kind, List<E> records) {
+        if (kind == AnimalRow.class) {
+            withIdentifiers(records.stream().map(AnimalRow.class::cast).toList());
+        }
+        return records;
+    }
+
     List<AnimalRow> withIdentifiers(List<AnimalRow> animals) {
         Map<String, AnimalRow> byId = new LinkedHashMap<>();
         animals.forEach(animal -> byId.put(animal.id, animal));

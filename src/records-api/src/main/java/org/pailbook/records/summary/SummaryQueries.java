@@ -83,7 +83,9 @@ class SummaryQueries {
     }
 
     HerdSummaryView ofHerd(HerdRow herd, AsOf asOf) {
-        List<CowRecord> all = records.ofHerd(herd.id, asOf.day());
+        List<CowRecord> all = records.ofHerd(herd.id, asOf.day()).stream()
+                .filter(record -> record.isBornBy(asOf.day()))
+                .toList();
         List<CowOnDay> cows = learning.teach(
                 herd,
                 asOf.day(),

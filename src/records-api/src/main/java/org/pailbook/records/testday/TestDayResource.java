@@ -62,8 +62,8 @@ public class TestDayResource extends EventResource<TestDayRow, TestDayBody> {
     @Path("/{id}")
     @Operation(operationId = "getTestDay", summary = "One test day")
     public RestResponse<StoredView<TestDayBody>> getTestDay(
-            @PathParam("herd") String herd, @PathParam("id") String id) {
-        return one(herd, id);
+            @PathParam("herd") String herd, @PathParam("id") String id, @Context HttpHeaders headers) {
+        return one(herd, id, headers);
     }
 
     @POST

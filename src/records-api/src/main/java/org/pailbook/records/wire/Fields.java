@@ -256,7 +256,14 @@ public final class Fields {
 
     /** Notes every member that was never asked for, with the nearest known name. */
     public void finish() {
-        object.fieldNames().forEachRemaining(name -> {
+        finish(Set.of());
+    }
+
+    /** The same for an object that named these members too, only to clear them. */
+    public void finish(Set<String> cleared) {
+        Set<String> named = new LinkedHashSet<>(cleared);
+        object.fieldNames().forEachRemaining(named::add);
+        for (String name : named) {
             if (!asked.contains(name)) {
                 String nearest = NearestName.to(name, asked);
                 findings.add(FindingView.error(
@@ -266,7 +273,7 @@ public final class Fields {
                                 ? "unknown; known here: " + String.join(", ", asked)
                                 : "unknown; did you mean " + nearest + "?"));
             }
-        });
+        }
     }
 
     /** @throws Problem with every fault noted, if there is one */

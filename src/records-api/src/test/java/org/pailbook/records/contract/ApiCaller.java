@@ -31,9 +31,14 @@ record ApiCaller(String address, String key) {
         }
     }
 
+    /** Sends the example with real ids for shown ones. */
+    Heard send(ApiExample example, ShownAndReal ids) {
+        return send(example, ids, ids::real);
+    }
+
     /** Sends the example, each text of it changed in that way. */
-    Heard send(ApiExample example, UnaryOperator<String> changed) {
-        JsonNode body = example.body();
+    Heard send(ApiExample example, ShownAndReal ids, UnaryOperator<String> changed) {
+        JsonNode body = example.bodyOfToday(ids::learn);
         String text = body == null ? null : body.isTextual() ? body.asText() : body.toString();
         return send(
                 example.operation().method(),

@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -17,7 +18,7 @@ import java.util.regex.Pattern;
 
 /** Writes the real answers into the files of the examples, with ids and times that are the same in every run. */
 final class ExampleRecorder {
-    private static final Pattern OTHER_ANSWER = Pattern.compile("\\{\\{([^:{}]+):([^{}]+)}}");
+    private static final Pattern OTHER_ANSWER = Pattern.compile("\\{\\{([^:{}]+):([^{}#]+)(?:#(\\d+))?}}");
     private static final int SHOWN_WHEN_SHORTENED = 2;
 
     private final ApiCaller caller;
@@ -36,7 +37,7 @@ final class ExampleRecorder {
             }
             Path file = ExampleOrder.FOLDER.resolve(stem + ".json");
             ObjectNode content = (ObjectNode) ApiDocument.JSON.readTree(file.toFile());
-            ApiCaller.Heard heard = caller.send(request(operation, stem, content), this::withRealIds);
+            ApiCaller.Heard heard = caller.send(request(operation, stem, content), ids, this::withRealIds);
             if (heard.status() != content.path("status").asInt(200)) {
                 System.out.println("example " + stem + " is answered with " + heard.status() + ": " + heard.text());
             }
@@ -75,12 +76,15 @@ final class ExampleRecorder {
                             value -> values.put(value.getKey(), value.getValue().asText()));
             in.put(place, values);
         });
+        List<String> moving = new ArrayList<>();
+        content.path("moving").forEach(pointer -> moving.add(pointer.asText()));
         return new ApiExample(
                 operation,
                 stem,
                 in,
                 request.path("contentType").asText("application/json"),
                 request.get("body"),
+                moving,
                 null,
                 null,
                 null,
@@ -93,7 +97,9 @@ final class ExampleRecorder {
             if (answer == null) {
                 throw new IllegalStateException("no answer of " + found.group(1) + " was recorded before " + text);
             }
-            return Matcher.quoteReplacement(answer.at(found.group(2)).asText());
+            String whole = answer.at(found.group(2)).asText();
+            return Matcher.quoteReplacement(
+                    found.group(3) == null ? whole : whole.split("/")[Integer.parseInt(found.group(3))]);
         });
     }
 

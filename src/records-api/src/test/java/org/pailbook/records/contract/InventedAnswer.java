@@ -48,6 +48,9 @@ final class InventedAnswer {
         if (name.equals("requestId")) {
             return REQUEST_ID;
         }
+        if (shownByReal.containsKey(real)) {
+            return shownByReal.get(real);
+        }
         if (ShownAndReal.isToBeInvented(real)) {
             return real.contains("T") ? INSTANT : DATE;
         }

@@ -91,7 +91,9 @@ final class ShownAndReal {
     }
 
     private boolean isSame(String at, String shown, String real) {
-        if (shown.equals(real) || (isMoment(shown) && isMoment(real) && isOfThisRun(real))) {
+        if (shown.equals(real)
+                || real.equals(realByShown.get(shown))
+                || (isMoment(shown) && isMoment(real) && isOfThisRun(real))) {
             return true;
         }
         Matcher ofShown = MADE_UP.matcher(shown);

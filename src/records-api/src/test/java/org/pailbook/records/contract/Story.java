@@ -19,7 +19,7 @@ record Story(FreshService service, ApiDocument document, List<ApiExample> exampl
         FreshService service = FreshService.start(FreshService.Database.SQLITE, data);
         ShownAndReal ids = new ShownAndReal();
         for (ApiExample example : examples) {
-            ApiCaller.Heard heard = service.caller().send(example, ids::real);
+            ApiCaller.Heard heard = service.caller().send(example, ids);
             if (example.answer() != null && heard.mediaType().endsWith("json")) {
                 ids.differences(example.answer(), heard.json(), example.shortened());
             }
@@ -49,7 +49,7 @@ record Story(FreshService service, ApiDocument document, List<ApiExample> exampl
         List<ApiCaller.Heard> read = new ArrayList<>();
         for (ApiExample example : good(true)) {
             if (example.operation().method().equals("GET")) {
-                read.add(service.caller().send(example, ids::real));
+                read.add(service.caller().send(example, ids));
             }
         }
         return read;

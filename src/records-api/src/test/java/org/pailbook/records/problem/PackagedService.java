@@ -91,7 +91,7 @@ public final class PackagedService implements AutoCloseable {
     }
 
     /** Sends bytes as they are and gives back all that comes until the service closes. */
-    String exchange(String request) throws IOException {
+    public String exchange(String request) throws IOException {
         try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), port)) {
             socket.setSoTimeout(30_000);
             OutputStream out = socket.getOutputStream();
