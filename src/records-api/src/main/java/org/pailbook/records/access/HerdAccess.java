@@ -6,20 +6,20 @@ import java.util.Optional;
 import org.pailbook.records.problem.Problem;
 import org.pailbook.records.store.AnimalIdentifier;
 import org.pailbook.records.store.AnimalRow;
-import org.pailbook.records.store.Animals;
 import org.pailbook.records.store.HerdRow;
 import org.pailbook.records.store.Herds;
+import org.pailbook.records.store.KnownAnimals;
 import org.pailbook.records.store.RecordIds;
 
 /** Loads the herd or animal a path names, if the caller reaches it. */
 @ApplicationScoped
 public class HerdAccess {
     private final Herds herds;
-    private final Animals animals;
+    private final KnownAnimals animals;
     private final Caller caller;
 
     @Inject
-    HerdAccess(Herds herds, Animals animals, Caller caller) {
+    HerdAccess(Herds herds, KnownAnimals animals, Caller caller) {
         this.herds = herds;
         this.animals = animals;
         this.caller = caller;
@@ -33,7 +33,7 @@ public class HerdAccess {
         return reach(herdCode, Scope.WRITE);
     }
 
-    /** The animal of a path: our id, or {@code scheme:id}. */
+    /** The animal of a path, our id or {@code scheme:id}, as it was known at the last change the herd's row names. */
     public AnimalRow animal(HerdRow herd, String reference) {
         return find(herd, reference).filter(animal -> !animal.withdrawn).orElseThrow(Problem::notFound);
     }
@@ -51,9 +51,9 @@ public class HerdAccess {
         }
         if (colon > 0) {
             return animals.byIdentifier(
-                    herd.id, new AnimalIdentifier(reference.substring(0, colon), reference.substring(colon + 1)));
+                    herd, new AnimalIdentifier(reference.substring(0, colon), reference.substring(colon + 1)));
         }
-        return RecordIds.isId(reference) ? animals.byId(herd.id, reference) : Optional.empty();
+        return RecordIds.isId(reference) ? animals.byId(herd, reference) : Optional.empty();
     }
 
     /** The reach is checked before the scope, so that a herd out of reach looks the same to every key. */

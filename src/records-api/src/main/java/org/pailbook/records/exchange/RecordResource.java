@@ -1,6 +1,7 @@
 package org.pailbook.records.exchange;
 
 import jakarta.inject.Inject;
+import jakarta.ws.rs.BeanParam;
 import jakarta.ws.rs.DELETE;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.PATCH;
@@ -37,12 +38,15 @@ public abstract class RecordResource<E extends StoredRecord, T> {
     @Inject
     VersionDesk versionDesk;
 
+    @Inject
+    ComputedDesk computed;
+
     protected abstract RecordKind<E> kind();
 
     /** How records of that herd are shown. */
     protected abstract Function<E, T> viewIn(HerdRow herd);
 
-    /** One record of the herd, withdrawn or not. */
+    /** One record of the herd, withdrawn or not, as known at the last change the herd's row names. */
     protected abstract Optional<E> byId(HerdRow herd, String id);
 
     @PUT
@@ -77,10 +81,11 @@ public abstract class RecordResource<E extends StoredRecord, T> {
 
     @GET
     @Path("/{id}/history")
-    public Page<VersionView<T>> history(@PathParam("herd") String herdCode, @PathParam("id") String id) {
-        HerdRow herd = access.toRead(herdCode);
-        E current = known(herd, id).orElseThrow(Problem::notFound);
-        return versionDesk.history(kind(), current, viewIn(herd));
+    public Page<VersionView<T>> history(
+            @PathParam("herd") String herdCode, @PathParam("id") String id, @BeanParam KnownAtQuery query) {
+        HerdRow herd = computed.toRead(herdCode, query.knownAt);
+        E last = known(herd, id).orElseThrow(Problem::notFound);
+        return versionDesk.history(kind(), last, viewIn(herd));
     }
 
     /** One record of the herd, withdrawn or not, if the text is an id at all. */

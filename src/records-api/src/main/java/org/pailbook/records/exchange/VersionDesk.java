@@ -112,17 +112,16 @@ public class VersionDesk {
     /**
      * Every version of a record, first to last.
      *
-     * @param current the version in force or the last withdrawal, read before this is called
+     * @param last the last one to be shown, read before this is called
      */
-    public <E extends StoredRecord, T> Page<VersionView<T>> history(
-            RecordKind<E> kind, E current, Function<E, T> view) {
+    public <E extends StoredRecord, T> Page<VersionView<T>> history(RecordKind<E> kind, E last, Function<E, T> view) {
         List<E> all = new ArrayList<>();
-        for (SupersededVersionRow replaced : versions.replaced(current.herdId, current.id)) {
-            if (replaced.version < current.version) {
+        for (SupersededVersionRow replaced : versions.replaced(last.herdId, last.id)) {
+            if (replaced.version < last.version) {
                 all.add(kind.restore(replaced));
             }
         }
-        all.add(current);
+        all.add(last);
         List<VersionView<T>> views = new ArrayList<>();
         boolean wasWithdrawn = false;
         for (E version : all) {

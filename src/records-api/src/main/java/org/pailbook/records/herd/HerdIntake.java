@@ -24,7 +24,6 @@ import org.pailbook.records.store.SupersededVersionRow;
 import org.pailbook.records.store.WriteGate;
 import org.pailbook.records.wire.Fields;
 import org.pailbook.records.wire.FindingView;
-import org.pailbook.records.wire.StrictJson;
 
 /** Makes herds, and gives them another name or zone. */
 @ApplicationScoped
@@ -129,22 +128,6 @@ public class HerdIntake {
                 .put("code", herd.code)
                 .put("name", herd.name)
                 .put("timeZone", herd.timeZone);
-    }
-
-    /** The herd as it was in that version. */
-    static HerdRow restore(HerdRow herd, SupersededVersionRow version) {
-        ObjectNode content = StrictJson.kept(version.content);
-        HerdRow was = new HerdRow();
-        was.id = herd.id;
-        was.code = herd.code;
-        was.name = content.get("name").textValue();
-        was.timeZone = content.get("timeZone").textValue();
-        was.changeSeq = herd.changeSeq;
-        was.version = version.version;
-        was.versionSeq = version.changeSeq;
-        was.recordedAt = version.recordedAt;
-        was.recordedBy = version.recordedBy;
-        return was;
     }
 
     private static HerdRow read(ObjectNode body, Set<String> cleared) {

@@ -1,6 +1,7 @@
 package org.pailbook.records.herd;
 
 import jakarta.inject.Inject;
+import jakarta.ws.rs.BeanParam;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.PATCH;
 import jakarta.ws.rs.POST;
@@ -29,11 +30,14 @@ import org.jboss.resteasy.reactive.RestResponse;
 import org.pailbook.records.access.Caller;
 import org.pailbook.records.access.HerdAccess;
 import org.pailbook.records.access.Scope;
+import org.pailbook.records.exchange.ComputedDesk;
+import org.pailbook.records.exchange.KnownAtQuery;
 import org.pailbook.records.exchange.Pages;
 import org.pailbook.records.exchange.Precondition;
 import org.pailbook.records.exchange.RecordDesk;
 import org.pailbook.records.exchange.VersionDesk;
 import org.pailbook.records.intake.Edit;
+import org.pailbook.records.store.HerdChanges;
 import org.pailbook.records.store.HerdRow;
 import org.pailbook.records.store.Herds;
 import org.pailbook.records.store.SupersededVersionRow;
@@ -50,14 +54,22 @@ public class HerdResource {
     private final Herds herds;
     private final HerdIntake intake;
     private final HerdAccess access;
+    private final ComputedDesk computed;
     private final Versions versions;
     private final Caller caller;
 
     @Inject
-    HerdResource(Herds herds, HerdIntake intake, HerdAccess access, Versions versions, Caller caller) {
+    HerdResource(
+            Herds herds,
+            HerdIntake intake,
+            HerdAccess access,
+            ComputedDesk computed,
+            Versions versions,
+            Caller caller) {
         this.herds = herds;
         this.intake = intake;
         this.access = access;
+        this.computed = computed;
         this.versions = versions;
         this.caller = caller;
     }
@@ -86,8 +98,9 @@ public class HerdResource {
     @GET
     @Path("/{herd}")
     @Operation(operationId = "getHerd", summary = "One herd")
-    public RestResponse<HerdBody> getHerd(@PathParam("herd") String herdCode, @Context HttpHeaders headers) {
-        HerdRow herd = access.toRead(herdCode);
+    public RestResponse<HerdBody> getHerd(
+            @PathParam("herd") String herdCode, @BeanParam KnownAtQuery query, @Context HttpHeaders headers) {
+        HerdRow herd = computed.toRead(herdCode, query);
         String tag = Precondition.tagOf(herd.version);
         return Precondition.isKnown(headers, tag)
                 ? RestResponse.ResponseBuilder.<HerdBody>create(Response.Status.NOT_MODIFIED)
@@ -125,12 +138,12 @@ public class HerdResource {
 
     @GET
     @Path("/{herd}/history")
-    public Page<VersionView<HerdBody>> history(@PathParam("herd") String herdCode) {
-        HerdRow herd = access.toRead(herdCode);
+    public Page<VersionView<HerdBody>> history(@PathParam("herd") String herdCode, @BeanParam KnownAtQuery query) {
+        HerdRow herd = computed.toRead(herdCode, query);
         List<HerdRow> all = new ArrayList<>();
         for (SupersededVersionRow replaced : versions.replaced(herd.id, herd.id)) {
             if (replaced.version < herd.version) {
-                all.add(HerdIntake.restore(herd, replaced));
+                all.add(HerdChanges.restore(herd, replaced));
             }
         }
         all.add(herd);

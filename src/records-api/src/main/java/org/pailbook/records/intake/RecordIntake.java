@@ -43,7 +43,8 @@ public class RecordIntake {
      */
     public <E extends StoredRecord> List<RowOutcome<E>> take(
             RecordKind<E> kind, HerdRow herd, String writtenBy, List<PostedRow> rows, IntakeMode mode) {
-        List<Posted<E>> posted = rows.stream().map(kind::read).toList();
+        List<Posted<E>> posted =
+                rows.stream().map(row -> kind.read(row, herd.zone())).toList();
         if (posted.stream().allMatch(Posted::isRefused)) {
             return posted.stream()
                     .map(row -> RowOutcome.of(row, Outcome.REFUSED, (E) null))
@@ -79,8 +80,8 @@ public class RecordIntake {
         List<Posted<E>> readable =
                 posted.stream().filter(row -> !row.isRefused()).toList();
         StoredBefore<E> before = StoredBefore.load(session, kind, herd, readable);
-        Surroundings surroundings =
-                Surroundings.load(session, herd, animalIds(readable), LocalDate.ofInstant(turn.at(), herd.zone()));
+        Surroundings surroundings = Surroundings.load(
+                session, herd, animalIds(readable), LocalDate.ofInstant(turn.at(), herd.zone()), kind.looksAt());
         Settlement<E> settlement = new Settlement<>(kind, before);
         for (Posted<E> row : posted) {
             if (!row.isRefused()) {

@@ -80,10 +80,13 @@ class TimeZonesIT {
                         ApiCaller.Heard posted = post(
                                 caller,
                                 herd + "/milkings",
-                                "{\"animal\":{\"scheme\":\"example.eartag\",\"id\":\"T-1\"},\"startedAt\":\"%s\",\"milkKg\":12}"
+                                "{\"animal\":{\"scheme\":\"example.eartag\",\"id\":\"T-1\"},\"startedAt\":\"%s\",\"milkingOfDay\":\"am\",\"milkKg\":12}"
                                         .formatted(instant));
-                        assertThat(posted.status()).as(farm + " " + instant + posted.text()).isEqualTo(201);
-                        assertThat(Instant.parse(posted.json().at("/record/startedAt").asText()))
+                        assertThat(posted.status())
+                                .as(farm + " " + instant + posted.text())
+                                .isEqualTo(201);
+                        assertThat(Instant.parse(
+                                        posted.json().at("/record/startedAt").asText()))
                                 .isEqualTo(instant.toInstant());
                     }
                     ApiCaller.Heard ofDay = get(caller, herd + "/milkings?from=" + day + "&to=" + day);
