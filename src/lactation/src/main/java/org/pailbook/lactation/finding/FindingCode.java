@@ -219,7 +219,33 @@ public enum FindingCode {
     CALVING_AFTER_AS_OF(
             "calving-after-as-of",
             Severity.WEAKENS,
-            "She had not calved on the as-of day; nothing of her is known yet.");
+            "She had not calved on the as-of day; nothing of her is known yet."),
+
+    // Keep or replace
+    PRICES_NOT_SET("prices-not-set", Severity.WEAKENS, "Prices are not set: the list is by milk only."),
+    REFERENCE_VALUE_USED(
+            "reference-value-used",
+            Severity.WEAKENS,
+            "A value of an invented reference set stood in; it is not your herd's."),
+    CURVE_NOT_OF_HERD(
+            "curve-not-of-herd", Severity.WEAKENS, "The lactation curve is a general one, not that of your herd."),
+    PREGNANCY_NOT_CHECKED(
+            "pregnancy-not-checked",
+            Severity.WEAKENS,
+            "Her pregnancy is not checked and counts by chance; check her before deciding."),
+    MILK_LEVEL_ASSUMED(
+            "milk-level-assumed", Severity.WEAKENS, "Her milk level is not known; the mean of her group stood in."),
+    MILK_LEVEL_OF_ONE_TEST("milk-level-of-one-test", Severity.WEAKENS, "Her milk level rests on one test day."),
+    HEALTH_NOT_VALUED(
+            "health-not-valued", Severity.NOTES, "Her health is not valued: nothing was entered that it costs."),
+    OUTSIDE_VALUE_TABLE(
+            "outside-value-table",
+            Severity.WEAKENS,
+            "She is past the months the value table covers; a simpler rule or the nearest month stood in."),
+    OUTSIDE_TABLE_NO_VALUE(
+            "outside-table-no-value", Severity.BLOCKS, "The value table cannot keep a cow at this stage."),
+    PRICE_CHANGE_LEFT_OUT(
+            "price-change-left-out", Severity.NOTES, "A change of prices under which no value exists was left out.");
 
     private final String code;
     private final Severity severity;

@@ -14,6 +14,16 @@ import org.pailbook.lactation.correctedmilk.CorrectedMilkFormulas;
 import org.pailbook.lactation.correctedmilk.DryMatterIntakeNasem2021;
 import org.pailbook.lactation.correctedmilk.DryMatterIntakeNrc2001;
 import org.pailbook.lactation.correctedmilk.MilkEnergyFormula;
+import org.pailbook.lactation.culling.BestRemainingStay;
+import org.pailbook.lactation.culling.CowValueCabrera2012;
+import org.pailbook.lactation.culling.CullingPrices;
+import org.pailbook.lactation.culling.HerdParameters;
+import org.pailbook.lactation.culling.IncomeOverFeedCost;
+import org.pailbook.lactation.culling.MarginalNetRevenue;
+import org.pailbook.lactation.culling.MilkOnlyRanking;
+import org.pailbook.lactation.culling.PayoffWithoutBreeding;
+import org.pailbook.lactation.culling.PregnancyValue;
+import org.pailbook.lactation.culling.RetentionPayoff;
 import org.pailbook.lactation.curve.LactationCurves;
 import org.pailbook.lactation.method.HowKnown;
 import org.pailbook.lactation.method.PublishedMethod;
@@ -94,6 +104,18 @@ final class MethodCatalogue {
                         MilkingShares.learn(List.of(), HALF)));
         kinds.put("lactation", List.of(EstimatedEnd.HALF_THE_LAST_INTERVAL));
         kinds.put("recording", List.of(DataCollectionRating.VANRADEN));
+        kinds.put(
+                "culling",
+                List.of(
+                        RetentionPayoff.BY_DYNAMIC_PROGRAMMING,
+                        PayoffWithoutBreeding.BY_DYNAMIC_PROGRAMMING,
+                        // each farm has its own policy; keeping every cow as long as it goes stands here
+                        CowValueCabrera2012.under(CullingPrices.REFERENCE, HerdParameters.REFERENCE, stage -> false),
+                        MarginalNetRevenue.ONE_MONTH,
+                        BestRemainingStay.MONTHS_AHEAD,
+                        IncomeOverFeedCost.PER_DAY,
+                        PregnancyValue.PREGNANT_OVER_OPEN,
+                        MilkOnlyRanking.LOWEST_FIRST));
         kinds.put("feed-intake", List.of(DryMatterIntakeNrc2001.NRC, DryMatterIntakeNasem2021.NASEM));
         return kinds;
     }

@@ -1,19 +1,12 @@
 package org.pailbook.records.exchange;
 
 import jakarta.inject.Inject;
-import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.UriInfo;
-import java.io.InputStream;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.Function;
-import org.jboss.resteasy.reactive.RestResponse;
 import org.pailbook.records.intake.EventKind;
-import org.pailbook.records.intake.PostedAnswer;
-import org.pailbook.records.problem.Problem;
 import org.pailbook.records.store.AnimalEvent;
 import org.pailbook.records.store.AnimalIdentifier;
 import org.pailbook.records.store.AnimalRow;
@@ -25,18 +18,12 @@ import org.pailbook.records.wire.Page;
 import org.pailbook.records.wire.StoredView;
 
 /**
- * What every kind of event answers over HTTP: list, one, post, post many, and what {@link RecordResource} adds. A subclass names the path and the shape.
+ * What every kind of event of one animal answers over HTTP. A subclass names the path and the shape.
  *
  * @param <E> the entity
  * @param <T> its shape on the wire
  */
-public abstract class EventResource<E extends AnimalEvent, T> extends RecordResource<E, T> {
-    @Inject
-    RecordDesk desk;
-
-    @Inject
-    Events events;
-
+public abstract class EventResource<E extends AnimalEvent, T> extends DatedResource<E, T> {
     @Inject
     KnownAnimals animals;
 
@@ -51,23 +38,7 @@ public abstract class EventResource<E extends AnimalEvent, T> extends RecordReso
 
     protected final Page<StoredView<T>> list(String herdCode, ListQuery query, UriInfo address) {
         HerdRow herd = computed.toRead(herdCode, query.knownAt);
-        int limit = Pages.limit(query.limit);
-        Events.Selection selection = selection(herd, query);
-        List<E> found = new ArrayList<>(events.list(kind().entity(), herd, selection, limit + 1));
-        String next = null;
-        if (found.size() > limit) {
-            found.remove(limit);
-            E last = found.get(limit - 1);
-            next = Pages.withCursor(address, Cursor.of(last.date, last.id));
-        }
-        Map<String, AnimalIdentifier> shown = animals.shownIdentifiers(
-                herd, found.stream().map(record -> record.animalId).distinct().toList());
-        return new Page<>(
-                found.stream()
-                        .map(record -> stored(record, shown.get(record.animalId)))
-                        .toList(),
-                next,
-                query.isCounted() ? (Long) events.count(kind().entity(), herd, selection) : null);
+        return page(herd, query, selection(herd, query), address);
     }
 
     private Events.Selection selection(HerdRow herd, ListQuery query) {
@@ -79,47 +50,13 @@ public abstract class EventResource<E extends AnimalEvent, T> extends RecordReso
             first = first == null || days.first().isAfter(first) ? days.first() : first;
             last = last == null || days.last().isBefore(last) ? days.last() : last;
         }
-        return new Events.Selection(
-                animal == null ? null : animal.id,
-                first,
-                last,
-                query.cursor == null ? null : Cursor.position(query.cursor),
-                query.isWithWithdrawn());
-    }
-
-    protected final RestResponse<StoredView<T>> one(
-            String herdCode, String id, KnownAtQuery query, HttpHeaders headers) {
-        HerdRow herd = computed.toRead(herdCode, query.knownAt);
-        E record = known(herd, id).filter(found -> !found.withdrawn).orElseThrow(Problem::notFound);
-        return versionDesk.show(record, viewIn(herd), headers);
+        return query.selection(animal == null ? null : animal.id, first, last);
     }
 
     @Override
-    protected final Optional<E> byId(HerdRow herd, String id) {
-        return events.byId(kind().entity(), herd, id);
-    }
-
-    @Override
-    protected final Function<E, T> viewIn(HerdRow herd) {
-        return record -> view(record, identifier(herd, record));
-    }
-
-    protected final RestResponse<PostedAnswer<T>> post(String herdCode, InputStream body, HttpHeaders headers) {
-        HerdRow herd = access.toWrite(herdCode);
-        return desk.post(kind(), herd, body, headers, viewIn(herd));
-    }
-
-    protected final jakarta.ws.rs.core.Response postMany(
-            String herdCode, BulkQuery query, InputStream body, HttpHeaders headers) {
-        return desk.postMany(kind(), access.toWrite(herdCode), query, body, headers);
-    }
-
-    private StoredView<T> stored(E record, AnimalIdentifier animal) {
-        return VersionDesk.stored(record, found -> view(found, animal));
-    }
-
-    private AnimalIdentifier identifier(HerdRow herd, E record) {
-        return animals.shownIdentifiers(herd, List.of(record.animalId))
-                .getOrDefault(record.animalId, new AnimalIdentifier("id", record.animalId));
+    final Function<E, T> views(HerdRow herd, List<E> records) {
+        Map<String, AnimalIdentifier> shown = animals.shownIdentifiers(
+                herd, records.stream().map(record -> record.animalId).distinct().toList());
+        return record -> view(record, shown.getOrDefault(record.animalId, new AnimalIdentifier("id", record.animalId)));
     }
 }

@@ -11,6 +11,9 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.StreamingOutput;
 import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
@@ -24,6 +27,7 @@ import org.pailbook.records.problem.Problem;
 import org.pailbook.records.store.FeedRow;
 import org.pailbook.records.store.HerdRow;
 import org.pailbook.records.wire.AsOf;
+import org.pailbook.records.wire.WireDates;
 
 /** The tables behind feeds, for the web import of a spreadsheet. */
 @Path("/feeds")
@@ -70,7 +74,9 @@ public class FeedTableResource {
             throw Problem.badParameter("locale", "expected semicolon", locale);
         }
         HerdRow herd = access.toRead(feed);
-        AsOf day = AsOf.of(asOf, herd.zone(), clock);
+        Instant now = clock.instant().truncatedTo(ChronoUnit.MILLIS);
+        LocalDate asked = WireDates.parameter("asOf", asOf).orElseGet(() -> LocalDate.ofInstant(now, herd.zone()));
+        AsOf day = new AsOf(asked, now);
         feeds.noteUse(feed);
         FeedReport table = FeedReport.named(report).orElseThrow(Problem::notFound);
         StreamingOutput rows = out -> tables.write(table, herd, day, out, locale != null);

@@ -28,12 +28,12 @@ import org.pailbook.records.exchange.CsvTable;
 import org.pailbook.records.store.AnimalEvent;
 import org.pailbook.records.store.AnimalIdentifier;
 import org.pailbook.records.store.AnimalRow;
-import org.pailbook.records.store.Animals;
 import org.pailbook.records.store.CalvingRow;
 import org.pailbook.records.store.CowRecord;
 import org.pailbook.records.store.CowRecords;
 import org.pailbook.records.store.Events;
 import org.pailbook.records.store.HerdRow;
+import org.pailbook.records.store.KnownAnimals;
 import org.pailbook.records.store.TestDayRow;
 import org.pailbook.records.wire.AsOf;
 
@@ -44,13 +44,13 @@ class FeedTables {
     private static final List<String> ANIMAL = List.of("animal_scheme", "animal_id");
     private static final List<String> TAIL = List.of("as_of", "method", "method_version", "warnings");
 
-    private final Animals animals;
+    private final KnownAnimals animals;
     private final Events events;
     private final CowRecords records;
     private final HerdLearning learning;
 
     @Inject
-    FeedTables(Animals animals, Events events, CowRecords records, HerdLearning learning) {
+    FeedTables(KnownAnimals animals, Events events, CowRecords records, HerdLearning learning) {
         this.animals = animals;
         this.events = events;
         this.records = records;
@@ -117,7 +117,7 @@ class FeedTables {
 
     private void animals(HerdRow herd, AsOf asOf, CsvTable table) throws IOException {
         String after = "";
-        for (List<AnimalRow> page = animals.page(herd.id, after, PAGE_ROWS); !page.isEmpty(); ) {
+        for (List<AnimalRow> page = animals.page(herd, after, PAGE_ROWS, false); !page.isEmpty(); ) {
             for (AnimalRow animal : page) {
                 AnimalIdentifier shown = animal.identifiers.isEmpty()
                         ? new AnimalIdentifier("id", animal.id)
@@ -131,7 +131,7 @@ class FeedTables {
                 endPlain(table, asOf);
             }
             after = page.get(page.size() - 1).id;
-            page = animals.page(herd.id, after, PAGE_ROWS);
+            page = animals.page(herd, after, PAGE_ROWS, false);
         }
         table.end();
     }
@@ -146,7 +146,7 @@ class FeedTables {
                         .add(calving.date)));
         eachEvent(TestDayRow.class, herd, asOf, page -> {
             Map<String, AnimalIdentifier> shown = animals.shownIdentifiers(
-                    herd.id, page.stream().map(test -> test.animalId).distinct().toList());
+                    herd, page.stream().map(test -> test.animalId).distinct().toList());
             for (TestDayRow test : page) {
                 AnimalIdentifier animal = shown.getOrDefault(test.animalId, new AnimalIdentifier("id", test.animalId));
                 LocalDate calved =
@@ -171,7 +171,7 @@ class FeedTables {
         Events.Position after = null;
         List<E> page;
         do {
-            page = events.list(kind, herd.id, new Events.Selection(null, null, asOf.day(), after), PAGE_ROWS);
+            page = events.list(kind, herd, new Events.Selection(null, null, asOf.day(), after, false), PAGE_ROWS);
             take.accept(page);
             if (!page.isEmpty()) {
                 E last = page.get(page.size() - 1);
@@ -181,7 +181,7 @@ class FeedTables {
     }
 
     private void lactations(HerdRow herd, AsOf asOf, CsvTable table) throws IOException {
-        for (CowRecord record : records.ofHerd(herd.id, asOf.day())) {
+        for (CowRecord record : records.ofHerd(herd, asOf.day())) {
             CowOnDay cow = record.onDay(asOf.day());
             for (AssembledLactation one : cow.lactations().lactations()) {
                 AccumulatedYield yield = cow.accumulated(one);
@@ -200,7 +200,7 @@ class FeedTables {
     }
 
     private void projections(HerdRow herd, AsOf asOf, CsvTable table) throws IOException {
-        List<CowRecord> all = records.ofHerd(herd.id, asOf.day());
+        List<CowRecord> all = records.ofHerd(herd, asOf.day());
         List<CowOnDay> cows = learning.teach(
                 herd,
                 asOf.day(),

@@ -44,7 +44,8 @@ public class RecordAmendment {
             ChangeTurn turn = WriteGate.lockForChange(session, herd.id, clock.instant());
             E known = known(session, kind, herd, id, expected);
             PostedRow row = PostedRow.single(edit.change().apply(kind.wire(known, animal -> shown(session, animal))));
-            List<Posted<E>> posted = List.of(kind.read(row, edit.cleared()).asWhole());
+            List<Posted<E>> posted =
+                    List.of(kind.read(row, herd.zone(), edit.cleared()).asWhole());
             Settlement<E> settlement = RecordIntake.settle(session, kind, herd, turn, posted, known);
             settlement.write(session, herd, writtenBy, turn);
             return settlement.outcomes().get(0);

@@ -43,7 +43,8 @@ public class RecordIntake {
      */
     public <E extends StoredRecord> List<RowOutcome<E>> take(
             RecordKind<E> kind, HerdRow herd, String writtenBy, List<PostedRow> rows, IntakeMode mode) {
-        List<Posted<E>> posted = rows.stream().map(kind::read).toList();
+        List<Posted<E>> posted =
+                rows.stream().map(row -> kind.read(row, herd.zone())).toList();
         if (posted.stream().allMatch(Posted::isRefused)) {
             return posted.stream()
                     .map(row -> RowOutcome.of(row, Outcome.REFUSED, (E) null))

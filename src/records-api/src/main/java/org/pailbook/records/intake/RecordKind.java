@@ -3,6 +3,7 @@ package org.pailbook.records.intake;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.ZoneId;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
@@ -72,18 +73,28 @@ public abstract class RecordKind<E extends StoredRecord> implements KeptKind<E> 
     /** Called after the rows of the chunk are written, for rows that live beside the record's own. */
     protected void afterWrite(StatelessSession session, List<E> created, List<E> updated) {}
 
-    final Posted<E> read(PostedRow row) {
-        return read(row, Set.of());
+    /** Gives a record that is known by an instant its day, which only the herd's zone tells. */
+    protected void placeInHerd(E record, ZoneId zone) {}
+
+    /** Notes beside the content of a replaced version what {@link #readContent} cannot tell by itself. */
+    protected void noteForRestoring(E record, ObjectNode kept) {}
+
+    /** Takes up again what {@link #noteForRestoring} noted. */
+    protected void takeUpNotes(E record, ObjectNode kept) {}
+
+    final Posted<E> read(PostedRow row, ZoneId zone) {
+        return read(row, zone, Set.of());
     }
 
     /** @param cleared members a patch named only to clear them */
-    final Posted<E> read(PostedRow row, Set<String> cleared) {
+    final Posted<E> read(PostedRow row, ZoneId zone, Set<String> cleared) {
         if (!row.unreadable().isEmpty()) {
             return new Posted<>(row, null, null, row.unreadable());
         }
         Fields fields = new Fields(row.content(), row.pointer());
         AnimalReference animal = namesAnimal() ? AnimalReference.read(fields) : null;
         E record = readContent(fields);
+        placeInHerd(record, zone);
         record.source = fields.text("source", LONGEST_SOURCE);
         record.sourceId = fields.text("sourceId", LONGEST_SOURCE);
         if (record.sourceId != null && !row.content().has("source")) {
@@ -99,7 +110,7 @@ public abstract class RecordKind<E extends StoredRecord> implements KeptKind<E> 
         return content;
     }
 
-    /** The content with source and its id, as it is kept of a version that is replaced. */
+    /** The content with source and its id. */
     final ObjectNode keptContent(E record) {
         ObjectNode content = content(record);
         if (record.source != null) {
@@ -109,6 +120,13 @@ public abstract class RecordKind<E extends StoredRecord> implements KeptKind<E> 
             content.put("sourceId", record.sourceId);
         }
         return content;
+    }
+
+    /** The content as it is archived of a version that is replaced; {@link #restore} reads it. */
+    final ObjectNode archived(E record) {
+        ObjectNode kept = keptContent(record);
+        noteForRestoring(record, kept);
+        return kept;
     }
 
     /** Our id of the animal the record is about; empty if it is about none. */
@@ -150,6 +168,7 @@ public abstract class RecordKind<E extends StoredRecord> implements KeptKind<E> 
         if (content.has(ANIMAL_ID)) {
             assignAnimal(record, content.get(ANIMAL_ID).textValue());
         }
+        takeUpNotes(record, content);
         record.source = content.path("source").textValue();
         record.sourceId = content.path("sourceId").textValue();
         record.id = version.recordId;

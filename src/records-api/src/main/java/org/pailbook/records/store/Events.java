@@ -11,27 +11,27 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
-/** Lists of events of any kind, and single ones. */
+/** Lists of dated records of any kind, and single ones. */
 @ApplicationScoped
 public class Events {
     /**
      * What to list.
      *
-     * @param animalId only this animal; null for all
+     * @param animalId only this animal; null for all, and for kinds that name none
      * @param from first day, included; null for no limit
      * @param to last day, included; null for no limit
      * @param after the last record already sent; null for the first page
      * @param includeWithdrawn whether records out of force are listed too
      */
     public record Selection(String animalId, LocalDate from, LocalDate to, Position after, boolean includeWithdrawn) {
-        private boolean holds(AnimalEvent event) {
+        private boolean holds(DatedRecord event) {
             return (includeWithdrawn || !event.withdrawn)
-                    && (animalId == null || animalId.equals(event.animalId))
+                    && (animalId == null || (event instanceof AnimalEvent ofOne && animalId.equals(ofOne.animalId)))
                     && (from == null || !event.date.isBefore(from))
                     && (to == null || !event.date.isAfter(to));
         }
 
-        private boolean isAfter(AnimalEvent event) {
+        private boolean isAfter(DatedRecord event) {
             return after == null
                     || event.date.isAfter(after.date)
                     || (event.date.equals(after.date) && event.id.compareTo(after.id) > 0);
@@ -73,7 +73,7 @@ public class Events {
     }
 
     /** Records by day and id, as they were known at the last change the herd's row names. */
-    public <E extends AnimalEvent> List<E> list(Class<E> kind, HerdRow herd, Selection selection, int most) {
+    public <E extends DatedRecord> List<E> list(Class<E> kind, HerdRow herd, Selection selection, int most) {
         boolean begins = selection.after() == null;
         TypedQuery<E> query = entities.createQuery(
                 "from " + kind.getSimpleName() + selection.where()
@@ -95,7 +95,7 @@ public class Events {
     }
 
     /** How many records there are, on this page and all others. */
-    public <E extends AnimalEvent> long count(Class<E> kind, HerdRow herd, Selection selection) {
+    public <E extends DatedRecord> long count(Class<E> kind, HerdRow herd, Selection selection) {
         TypedQuery<Long> query =
                 entities.createQuery("select count(*) from " + kind.getSimpleName() + selection.where(), Long.class);
         selection.fill(query, herd);
@@ -106,7 +106,7 @@ public class Events {
     }
 
     /** The last day on which the herd has a record of that kind in force. */
-    public Optional<LocalDate> lastDay(Class<? extends AnimalEvent> kind, String herdId) {
+    public Optional<LocalDate> lastDay(Class<? extends DatedRecord> kind, String herdId) {
         return Optional.ofNullable(entities.createQuery(
                         "select max(date) from " + kind.getSimpleName() + " where herdId = :herd and withdrawn = false",
                         LocalDate.class)
@@ -115,7 +115,7 @@ public class Events {
     }
 
     /** One record of the herd, whether or not it was withdrawn, as known at the last change the herd's row names. */
-    public <E extends AnimalEvent> Optional<E> byId(Class<E> kind, HerdRow herd, String id) {
+    public <E extends DatedRecord> Optional<E> byId(Class<E> kind, HerdRow herd, String id) {
         return now(kind, herd.id, id)
                 .filter(record -> record.changeSeq <= herd.changeSeq)
                 .or(() -> versions.replacedSince(kind, herd).stream()
@@ -123,7 +123,7 @@ public class Events {
                         .findFirst());
     }
 
-    private <E extends AnimalEvent> Optional<E> now(Class<E> kind, String herdId, String id) {
+    private <E extends DatedRecord> Optional<E> now(Class<E> kind, String herdId, String id) {
         return entities
                 .createQuery("from " + kind.getSimpleName() + " where herdId = :herd and id = :id", kind)
                 .setParameter("herd", herdId)

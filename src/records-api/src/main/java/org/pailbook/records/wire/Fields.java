@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.text.Normalizer;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -167,6 +168,26 @@ public final class Fields {
         return node.intValue();
     }
 
+    /** True or false. */
+    public Boolean flag(String name) {
+        JsonNode node = present(name);
+        if (node == null) {
+            return null;
+        }
+        return node.isBoolean()
+                ? (Boolean) node.booleanValue()
+                : wrong(name, "not-a-boolean", "must be true or false", node);
+    }
+
+    /** A finite number between two bounds, both allowed, of any precision. */
+    public Double measure(String name, double least, double most) {
+        Double value = measure(name);
+        if (value != null && !(value >= least && value <= most)) {
+            return wrong(name, "out-of-range", "must lie from " + least + " to " + most, object.get(name));
+        }
+        return value;
+    }
+
     public LocalDate date(String name) {
         JsonNode node = present(name);
         if (node == null) {
@@ -174,6 +195,16 @@ public final class Fields {
         }
         LocalDate date = node.isTextual() ? WireDates.parse(node.textValue()).orElse(null) : null;
         return date == null ? wrong(name, "not-a-date", "must be " + WireDates.EXPECTED, node) : date;
+    }
+
+    /** An instant with its offset, kept to the millisecond. */
+    public Instant instant(String name) {
+        JsonNode node = present(name);
+        if (node == null) {
+            return null;
+        }
+        Instant instant = node.isTextual() ? WireDates.instant(node.textValue()).orElse(null) : null;
+        return instant == null ? wrong(name, "not-an-instant", "must be " + WireDates.EXPECTED_INSTANT, node) : instant;
     }
 
     public LocalDate requiredDate(String name) {
