@@ -116,7 +116,7 @@ final class BadKinds {
                     "ill as text",
                     "\"cowIll\":false",
                     "\"cowIll\":\"no\"",
-                    "not-a-truth",
+                    "not-a-boolean",
                     "/cowIll"),
             without("foremilk-checks", "no milking", "milkingOfDay"),
             without("tank-readings", "no tank", "tank"),

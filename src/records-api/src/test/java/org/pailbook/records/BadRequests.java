@@ -260,6 +260,42 @@ final class BadRequests {
                         "malformed-csv",
                         "unknown-column",
                         "/header"),
+                refused("a cow to value that is not there", post("/v1/calculate/cow-value", "{}"), "required", "/cow"),
+                refused(
+                        "a cow to value in two stages",
+                        post(
+                                "/v1/calculate/cow-value",
+                                "{\"cow\":{\"parity\":2,\"daysInMilk\":90,\"calvingDate\":\"2025-01-01\"}}"),
+                        "not-together",
+                        "/cow/daysInMilk"),
+                refused(
+                        "a heifer cheaper than her sale",
+                        post(
+                                "/v1/calculate/cow-value",
+                                "{\"cow\":{\"parity\":2,\"daysInMilk\":90},\"prices\":{\"heiferCu\":500}}"),
+                        "contradictory-prices",
+                        "/prices/heiferCu"),
+                refused(
+                        "a price beyond all prices",
+                        post(
+                                "/v1/calculate/cow-value",
+                                "{\"cow\":{\"parity\":2,\"daysInMilk\":90},\"prices\":{\"milkCuPerKg\":1e300}}"),
+                        "out-of-range",
+                        "/prices/milkCuPerKg"),
+                refused(
+                        "a yes for true",
+                        post(
+                                "/v1/calculate/cow-value",
+                                "{\"cow\":{\"parity\":2,\"daysInMilk\":90,\"isToBeBred\":\"yes\"}}"),
+                        "not-a-boolean",
+                        "/cow/isToBeBred"),
+                refused(
+                        "a parity of the herd twice",
+                        post(
+                                "/v1/calculate/cow-value",
+                                "{\"cow\":{\"parity\":2,\"daysInMilk\":90},\"parities\":[{\"parity\":1},{\"parity\":1}]}"),
+                        "twice",
+                        "/parities/1/parity"),
                 of(
                         "a projection of 33 MB",
                         post("/v1/calculate/projections", " \n".repeat(33 << 19)),
@@ -270,7 +306,20 @@ final class BadRequests {
                 parameter("a parameter too many", get(HERD + "?x=1"), "unknown-parameter", "x"),
                 parameter(
                         "a parameter on a post", day("").at(TEST_DAYS + "?dryRun=true"), "unknown-parameter", "dryRun"),
-                parameter("a key in the address", get(HERD + "?key=pb_secret"), "unknown-parameter", "key"),
+                new BadRequest(
+                        "a key in the address",
+                        get(HERD + "?key=pb_secret"),
+                        400,
+                        "unknown-parameter",
+                        "key-in-address",
+                        "?key"),
+                new BadRequest(
+                        "a key under another name",
+                        get("/v1/herds?limit=pb_secretab_0123456789012345678901234567890123456789012"),
+                        400,
+                        "unknown-parameter",
+                        "key-in-address",
+                        "?limit"),
                 new BadRequest(
                         "a parameter twice",
                         get(TEST_DAYS + "?limit=1&limit=2"),

@@ -36,7 +36,8 @@ class ServiceArchitectureTest {
         "..records.price..",
         "..records.projection..",
         "..records.summary..",
-        "..records.calculate.."
+        "..records.calculate..",
+        "..records.feed.."
     };
 
     private static final JavaClasses SERVICE = new ClassFileImporter()

@@ -13,6 +13,7 @@ record StoredRows(Map<String, Long> counts) {
     private static final String[] TABLES = {
         "herd",
         "api_key",
+        "feed",
         "animal",
         "animal_identifier",
         "test_day",
@@ -28,7 +29,8 @@ record StoredRows(Map<String, Long> counts) {
         "tank_pickup",
         "milk_use",
         "price",
-        "superseded_version"
+        "superseded_version",
+        "herd_change"
     };
 
     static StoredRows in(DataSource database) {

@@ -1,7 +1,14 @@
 package org.pailbook.lactation.accumulation;
 
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.Objects;
+import java.util.Optional;
+import org.pailbook.lactation.day.DaysInMilk;
 import org.pailbook.lactation.figure.Figure;
+import org.pailbook.lactation.finding.Finding;
+import org.pailbook.lactation.finding.FindingCode;
+import org.pailbook.lactation.testday.Lactation;
 
 /**
  * What a cow gave over the days covered, by one method.
@@ -35,6 +42,22 @@ public record AccumulatedYield(
         Objects.requireNonNull(protein, "protein");
         Objects.requireNonNull(fatPct, "fatPct");
         Objects.requireNonNull(proteinPct, "proteinPct");
+    }
+
+    /**
+     * Says so when a lactation that goes on was counted up to its last test only.
+     *
+     * @param toDay last day in milk counted
+     * @param mostDays days in milk that would be counted at most
+     */
+    public static Optional<Finding> daysNotCounted(Lactation lactation, LocalDate asOf, int toDay, int mostDays) {
+        long asOfDay = ChronoUnit.DAYS.between(lactation.calvingDate(), asOf);
+        if (toDay == 0 || lactation.endDate().isPresent() || toDay >= Math.min(asOfDay, mostDays)) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                Finding.on(DaysInMilk.dateOf(lactation.calvingDate(), toDay), FindingCode.COUNTED_TO_LAST_TEST)
+                        .withSeen("day " + toDay + " of " + asOfDay));
     }
 
     /** Number of days covered, first and last included. */

@@ -72,9 +72,9 @@ public final class TestIntervalMethod implements YieldAccumulation {
     @Override
     public Citation citation() {
         return new Citation(
-                "ICAR, after Sargent, F. D. et al. (1968)",
+                "ICAR",
                 2020,
-                "Guidelines Section 2, Procedure 2: Computing of accumulated lactation yield, test interval method",
+                "Guidelines Section 2, Procedure 2: Computing of accumulated lactation yield, test interval method of Sargent, Lytton and Wall 1968",
                 HowKnown.FROM_MEMORY);
     }
 }

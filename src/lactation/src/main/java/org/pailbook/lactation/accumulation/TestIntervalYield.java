@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import org.pailbook.lactation.day.DaysInMilk;
@@ -42,6 +43,7 @@ final class TestIntervalYield {
     private final double[] milkKg;
     private final List<TestDay> tests;
     private final int endDay;
+    private final Optional<Finding> notCounted;
 
     TestIntervalYield(
             PublishedMethod method, CompositionRule rule, int lastDayCounted, Lactation lactation, LocalDate asOf) {
@@ -76,6 +78,7 @@ final class TestIntervalYield {
         if (known.isEndEstimated() && lastTestDay < lastDayCounted) {
             findings.add(Finding.on(known.endDate().orElseThrow(), FindingCode.ESTIMATED_END));
         }
+        this.notCounted = AccumulatedYield.daysNotCounted(known, asOf, endDay, lastDayCounted);
     }
 
     AccumulatedYield run() {
@@ -113,6 +116,7 @@ final class TestIntervalYield {
                 .of(field, ValueLimit.Layer.ACCEPTED, BreedGroup.UNKNOWN)
                 .orElseThrow();
         List<Finding> own = new ArrayList<>(milk.findings());
+        notCounted.ifPresent(own::remove);
         double[] pct = new double[tests.size()];
         int measuredTests = 0;
         double[] measuredDays = new double[tests.size()];
@@ -186,6 +190,7 @@ final class TestIntervalYield {
         if (own.stream().anyMatch(finding -> finding.severity() == Severity.BLOCKS)) {
             return figure.build();
         }
+        notCounted.ifPresent(figure::finding);
         List<Explanation.Part> parts = new ArrayList<>();
         double kg = TestIntervals.sum(
                 series.days(),

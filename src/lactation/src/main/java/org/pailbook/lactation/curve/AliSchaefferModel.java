@@ -8,7 +8,7 @@ import org.pailbook.lactation.method.HowKnown;
  *
  * @see AliSchaefferCurve
  */
-public final class AliSchaefferModel implements CurveModel {
+public final class AliSchaefferModel extends LeastSquaresModel {
     private static final Citation CITATION = new Citation(
             "Ali, T. E. and Schaeffer, L. R.",
             1987,
@@ -16,38 +16,12 @@ public final class AliSchaefferModel implements CurveModel {
             HowKnown.FROM_MEMORY);
     private static final int PARAMETERS = 5;
 
-    /** Two more tests than parameters: with one more the curve still runs through nearly every test. Ours. */
-    private static final int LEAST_TESTS = 7;
-
-    AliSchaefferModel() {}
-
-    @Override
-    public String id() {
-        return "ali-schaeffer-1987";
+    AliSchaefferModel() {
+        super("ali-schaeffer-1987", CITATION, PARAMETERS);
     }
 
     @Override
-    public int version() {
-        return 1;
-    }
-
-    @Override
-    public Citation citation() {
-        return CITATION;
-    }
-
-    @Override
-    public int parameterCount() {
-        return PARAMETERS;
-    }
-
-    @Override
-    public int leastTests() {
-        return LEAST_TESTS;
-    }
-
-    @Override
-    public CurveEstimate estimate(double[] daysInMilk, double[] milkKg) {
+    CurveEstimate solve(double[] daysInMilk, double[] milkKg) {
         return LinearFit.estimate(
                 this,
                 daysInMilk,

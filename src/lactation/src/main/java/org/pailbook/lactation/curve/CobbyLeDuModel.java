@@ -14,7 +14,7 @@ import org.pailbook.lactation.method.HowKnown;
  *
  * @see CobbyLeDuCurve
  */
-public final class CobbyLeDuModel implements CurveModel {
+public final class CobbyLeDuModel extends LeastSquaresModel {
     private static final Citation CITATION = new Citation(
             "Cobby, J. M. and Le Du, Y. L. P.", 1978, "Animal Production 26:127-133", HowKnown.FROM_MEMORY);
     private static final int PARAMETERS = 3;
@@ -25,39 +25,12 @@ public final class CobbyLeDuModel implements CurveModel {
     private static final double MOST_RATE = 1.0;
     private static final int GRID_POINTS = 60;
 
-    CobbyLeDuModel() {}
-
-    @Override
-    public String id() {
-        return "cobby-le-du-1978";
+    CobbyLeDuModel() {
+        super("cobby-le-du-1978", CITATION, PARAMETERS);
     }
 
     @Override
-    public int version() {
-        return 1;
-    }
-
-    @Override
-    public Citation citation() {
-        return CITATION;
-    }
-
-    @Override
-    public int parameterCount() {
-        return PARAMETERS;
-    }
-
-    @Override
-    public int leastTests() {
-        return PARAMETERS + 1;
-    }
-
-    @Override
-    public CurveEstimate estimate(double[] daysInMilk, double[] milkKg) {
-        Points.require(daysInMilk, milkKg);
-        if (daysInMilk.length < PARAMETERS) {
-            return CurveEstimate.tooFew(this, daysInMilk.length);
-        }
+    CurveEstimate solve(double[] daysInMilk, double[] milkKg) {
         SeparableProfile profile = new SeparableProfile(
                 daysInMilk,
                 milkKg,

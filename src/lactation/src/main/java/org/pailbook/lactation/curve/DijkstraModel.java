@@ -15,7 +15,7 @@ import org.pailbook.lactation.method.HowKnown;
  *
  * @see DijkstraCurve
  */
-public final class DijkstraModel implements CurveModel {
+public final class DijkstraModel extends LeastSquaresModel {
     private static final Citation CITATION = new Citation(
             "Dijkstra, J. and others", 1997, "Journal of Dairy Science 80:2340-2354", HowKnown.FROM_MEMORY);
     private static final int PARAMETERS = 4;
@@ -26,39 +26,12 @@ public final class DijkstraModel implements CurveModel {
     private static final double MOST_C = 1;
     private static final int GRID_POINTS = 93;
 
-    DijkstraModel() {}
-
-    @Override
-    public String id() {
-        return "dijkstra-1997";
+    DijkstraModel() {
+        super("dijkstra-1997", CITATION, PARAMETERS);
     }
 
     @Override
-    public int version() {
-        return 1;
-    }
-
-    @Override
-    public Citation citation() {
-        return CITATION;
-    }
-
-    @Override
-    public int parameterCount() {
-        return PARAMETERS;
-    }
-
-    @Override
-    public int leastTests() {
-        return PARAMETERS + 1;
-    }
-
-    @Override
-    public CurveEstimate estimate(double[] daysInMilk, double[] milkKg) {
-        Points.require(daysInMilk, milkKg);
-        if (daysInMilk.length < PARAMETERS) {
-            return CurveEstimate.tooFew(this, daysInMilk.length);
-        }
+    CurveEstimate solve(double[] daysInMilk, double[] milkKg) {
         double firstDay = Arrays.stream(daysInMilk).min().orElseThrow();
         DijkstraProfile profile = new DijkstraProfile(daysInMilk, milkKg, firstDay);
         OptionalDouble best = ProfileSearch.innerMinimum(LEAST_C, MOST_C, GRID_POINTS, profile);

@@ -8,40 +8,17 @@ import org.pailbook.lactation.method.HowKnown;
  *
  * @see GuoSwalveCurve
  */
-public final class GuoSwalveModel implements CurveModel {
+public final class GuoSwalveModel extends LeastSquaresModel {
     private static final Citation CITATION =
             new Citation("Guo, Z. and Swalve, H. H.", 1995, "Interbull Bulletin 11:4-7", HowKnown.FROM_MEMORY);
     private static final int PARAMETERS = 3;
 
-    GuoSwalveModel() {}
-
-    @Override
-    public String id() {
-        return "guo-swalve-1995";
+    GuoSwalveModel() {
+        super("guo-swalve-1995", CITATION, PARAMETERS);
     }
 
     @Override
-    public int version() {
-        return 1;
-    }
-
-    @Override
-    public Citation citation() {
-        return CITATION;
-    }
-
-    @Override
-    public int parameterCount() {
-        return PARAMETERS;
-    }
-
-    @Override
-    public int leastTests() {
-        return PARAMETERS + 1;
-    }
-
-    @Override
-    public CurveEstimate estimate(double[] daysInMilk, double[] milkKg) {
+    CurveEstimate solve(double[] daysInMilk, double[] milkKg) {
         return LinearFit.estimate(
                 this, daysInMilk, milkKg, new GuoSwalveCurve(0, 0, 0), c -> new GuoSwalveCurve(c[0], c[1], c[2]));
     }

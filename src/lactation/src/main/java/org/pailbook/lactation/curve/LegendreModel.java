@@ -10,11 +10,9 @@ import org.pailbook.lactation.method.HowKnown;
  *
  * @see LegendreCurve
  */
-public final class LegendreModel implements CurveModel {
+public final class LegendreModel extends LeastSquaresModel {
     private static final Citation CITATION = new Citation(
             "Kirkpatrick, M., Lofsvold, D. and Bulmer, M.", 1990, "Genetics 124:979-993", HowKnown.FROM_MEMORY);
-    /** From so many parameters on, two tests more than parameters are asked for and not one. Ours. */
-    private static final int MANY_PARAMETERS = 5;
 
     private final int order;
     private final double firstDay;
@@ -26,6 +24,7 @@ public final class LegendreModel implements CurveModel {
      * @param lastDay day in milk at which it is 1, after the first
      */
     public LegendreModel(int order, double firstDay, double lastDay) {
+        super("legendre-" + order, CITATION, order + 1);
         if (order < 1) {
             throw new IllegalArgumentException("order (" + order + ") must be at least 1");
         }
@@ -48,32 +47,7 @@ public final class LegendreModel implements CurveModel {
     }
 
     @Override
-    public String id() {
-        return "legendre-" + order;
-    }
-
-    @Override
-    public int version() {
-        return 1;
-    }
-
-    @Override
-    public Citation citation() {
-        return CITATION;
-    }
-
-    @Override
-    public int parameterCount() {
-        return order + 1;
-    }
-
-    @Override
-    public int leastTests() {
-        return parameterCount() >= MANY_PARAMETERS ? parameterCount() + 2 : parameterCount() + 1;
-    }
-
-    @Override
-    public CurveEstimate estimate(double[] daysInMilk, double[] milkKg) {
+    CurveEstimate solve(double[] daysInMilk, double[] milkKg) {
         return LinearFit.estimate(
                 this,
                 daysInMilk,

@@ -12,17 +12,13 @@ final class LinearFit {
      * @param curveOf makes the curve from its coefficients
      */
     static CurveEstimate estimate(
-            CurveModel model,
+            LeastSquaresModel model,
             double[] daysInMilk,
             double[] milkKg,
             LactationCurve anyCurve,
             Function<double[], LactationCurve> curveOf) {
-        Points.require(daysInMilk, milkKg);
         int tests = daysInMilk.length;
         int parameters = model.parameterCount();
-        if (tests < parameters) {
-            return CurveEstimate.tooFew(model, tests);
-        }
         double[] design = new double[tests * parameters];
         for (int i = 0; i < tests; i++) {
             double[] row = anyCurve.gradient(daysInMilk[i]);

@@ -15,7 +15,7 @@ import org.pailbook.lactation.method.HowKnown;
  *
  * @see NaturalSplineCurve
  */
-public final class NaturalSplineModel implements CurveModel {
+public final class NaturalSplineModel extends LeastSquaresModel {
     private static final Citation CITATION =
             new Citation("Reinsch, C. H.", 1967, "Numerische Mathematik 10:177-183", HowKnown.FROM_MEMORY);
     /** A spline with fewer knots is a straight line. */
@@ -28,6 +28,7 @@ public final class NaturalSplineModel implements CurveModel {
 
     /** @param smoothingDays3 weight of the squared bend against the squared residuals, days cubed; 0 runs through every test */
     public NaturalSplineModel(double smoothingDays3) {
+        super("smoothing-spline-1967", CITATION, LEAST_KNOTS);
         if (!(smoothingDays3 >= 0) || Double.isInfinite(smoothingDays3)) {
             throw new IllegalArgumentException("smoothingDays3 (" + smoothingDays3 + ") must be 0 or more");
         }
@@ -40,37 +41,13 @@ public final class NaturalSplineModel implements CurveModel {
     }
 
     @Override
-    public String id() {
-        return "smoothing-spline-1967";
-    }
-
-    @Override
-    public int version() {
-        return 1;
-    }
-
-    @Override
-    public Citation citation() {
-        return CITATION;
-    }
-
-    @Override
-    public int parameterCount() {
-        return LEAST_KNOTS;
-    }
-
-    @Override
     public int leastTests() {
         return LEAST_TESTS;
     }
 
     @Override
-    public CurveEstimate estimate(double[] daysInMilk, double[] milkKg) {
-        Points.require(daysInMilk, milkKg);
+    CurveEstimate solve(double[] daysInMilk, double[] milkKg) {
         double[] knots = Arrays.stream(daysInMilk).sorted().distinct().toArray();
-        if (daysInMilk.length < LEAST_KNOTS) {
-            return CurveEstimate.tooFew(this, daysInMilk.length);
-        }
         if (knots.length < LEAST_KNOTS) {
             return CurveEstimate.notEstimable(this, knots.length + " different days");
         }

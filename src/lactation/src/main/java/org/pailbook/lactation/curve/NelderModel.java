@@ -14,45 +14,18 @@ import org.pailbook.lactation.method.HowKnown;
  *
  * @see NelderCurve
  */
-public final class NelderModel implements CurveModel {
+public final class NelderModel extends LeastSquaresModel {
     private static final Citation CITATION =
             new Citation("Nelder, J. A.", 1966, "Biometrics 22:128-141", HowKnown.FROM_MEMORY);
     private static final int PARAMETERS = 3;
 
-    NelderModel() {}
-
-    @Override
-    public String id() {
-        return "nelder-1966";
+    NelderModel() {
+        super("nelder-1966", CITATION, PARAMETERS);
     }
 
     @Override
-    public int version() {
-        return 1;
-    }
-
-    @Override
-    public Citation citation() {
-        return CITATION;
-    }
-
-    @Override
-    public int parameterCount() {
-        return PARAMETERS;
-    }
-
-    @Override
-    public int leastTests() {
-        return PARAMETERS + 1;
-    }
-
-    @Override
-    public CurveEstimate estimate(double[] daysInMilk, double[] milkKg) {
-        Points.require(daysInMilk, milkKg);
+    CurveEstimate solve(double[] daysInMilk, double[] milkKg) {
         int tests = daysInMilk.length;
-        if (tests < PARAMETERS) {
-            return CurveEstimate.tooFew(this, tests);
-        }
         double[] columns = new double[PARAMETERS * tests];
         for (int i = 0; i < tests; i++) {
             columns[PARAMETERS * i] = 1 / daysInMilk[i];

@@ -13,7 +13,7 @@ import org.pailbook.lactation.method.HowKnown;
  *
  * @see WilminkCurve
  */
-public final class WilminkFreeRateModel implements CurveModel {
+public final class WilminkFreeRateModel extends LeastSquaresModel {
     private static final Citation CITATION =
             new Citation("Wilmink, J. B. M.", 1987, "Livestock Production Science 16:335-348", HowKnown.FROM_MEMORY);
     private static final int PARAMETERS = 4;
@@ -24,39 +24,12 @@ public final class WilminkFreeRateModel implements CurveModel {
     private static final double MOST_RATE = 0.5;
     private static final int GRID_POINTS = 60;
 
-    WilminkFreeRateModel() {}
-
-    @Override
-    public String id() {
-        return "wilmink-free-rate-1987";
+    WilminkFreeRateModel() {
+        super("wilmink-free-rate-1987", CITATION, PARAMETERS);
     }
 
     @Override
-    public int version() {
-        return 1;
-    }
-
-    @Override
-    public Citation citation() {
-        return CITATION;
-    }
-
-    @Override
-    public int parameterCount() {
-        return PARAMETERS;
-    }
-
-    @Override
-    public int leastTests() {
-        return PARAMETERS + 1;
-    }
-
-    @Override
-    public CurveEstimate estimate(double[] daysInMilk, double[] milkKg) {
-        Points.require(daysInMilk, milkKg);
-        if (daysInMilk.length < PARAMETERS) {
-            return CurveEstimate.tooFew(this, daysInMilk.length);
-        }
+    CurveEstimate solve(double[] daysInMilk, double[] milkKg) {
         SeparableProfile profile = new SeparableProfile(
                 daysInMilk,
                 milkKg,

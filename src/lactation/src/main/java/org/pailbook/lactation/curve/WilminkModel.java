@@ -12,40 +12,17 @@ import org.pailbook.lactation.method.HowKnown;
  *
  * @see WilminkCurve
  */
-public final class WilminkModel implements CurveModel {
+public final class WilminkModel extends LeastSquaresModel {
     private static final Citation CITATION =
             new Citation("Wilmink, J. B. M.", 1987, "Livestock Production Science 16:335-348", HowKnown.FROM_MEMORY);
     private static final int PARAMETERS = 3;
 
-    WilminkModel() {}
-
-    @Override
-    public String id() {
-        return "wilmink-1987";
+    WilminkModel() {
+        super("wilmink-1987", CITATION, PARAMETERS);
     }
 
     @Override
-    public int version() {
-        return 1;
-    }
-
-    @Override
-    public Citation citation() {
-        return CITATION;
-    }
-
-    @Override
-    public int parameterCount() {
-        return PARAMETERS;
-    }
-
-    @Override
-    public int leastTests() {
-        return PARAMETERS + 1;
-    }
-
-    @Override
-    public CurveEstimate estimate(double[] daysInMilk, double[] milkKg) {
+    CurveEstimate solve(double[] daysInMilk, double[] milkKg) {
         return LinearFit.estimate(
                 this, daysInMilk, milkKg, new WilminkCurve(0, 0, 0), c -> new WilminkCurve(c[0], c[1], c[2]));
     }

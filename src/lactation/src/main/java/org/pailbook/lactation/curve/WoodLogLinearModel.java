@@ -13,45 +13,18 @@ import org.pailbook.lactation.method.HowKnown;
  *
  * @see WoodCurve
  */
-public final class WoodLogLinearModel implements CurveModel {
+public final class WoodLogLinearModel extends LeastSquaresModel {
     private static final Citation CITATION =
             new Citation("Wood, P. D. P.", 1967, "Nature 216:164-165", HowKnown.FROM_MEMORY);
     private static final int PARAMETERS = 3;
 
-    WoodLogLinearModel() {}
-
-    @Override
-    public String id() {
-        return "wood-log-linear-1967";
+    WoodLogLinearModel() {
+        super("wood-log-linear-1967", CITATION, PARAMETERS);
     }
 
     @Override
-    public int version() {
-        return 1;
-    }
-
-    @Override
-    public Citation citation() {
-        return CITATION;
-    }
-
-    @Override
-    public int parameterCount() {
-        return PARAMETERS;
-    }
-
-    @Override
-    public int leastTests() {
-        return PARAMETERS + 1;
-    }
-
-    @Override
-    public CurveEstimate estimate(double[] daysInMilk, double[] milkKg) {
-        Points.require(daysInMilk, milkKg);
+    CurveEstimate solve(double[] daysInMilk, double[] milkKg) {
         int tests = daysInMilk.length;
-        if (tests < PARAMETERS) {
-            return CurveEstimate.tooFew(this, tests);
-        }
         double[] design = new double[PARAMETERS * tests];
         double[] logKg = new double[tests];
         for (int i = 0; i < tests; i++) {

@@ -15,7 +15,7 @@ import org.pailbook.lactation.method.HowKnown;
  *
  * @see WoodCurve
  */
-public final class WoodModel implements CurveModel {
+public final class WoodModel extends LeastSquaresModel {
     private static final Citation CITATION =
             new Citation("Wood, P. D. P.", 1967, "Nature 216:164-165", HowKnown.FROM_MEMORY);
     private static final int PARAMETERS = 3;
@@ -23,40 +23,13 @@ public final class WoodModel implements CurveModel {
     /** The rise of a usual curve, from which the second start is made. Ours. */
     private static final double USUAL_B = 0.2;
 
-    WoodModel() {}
-
-    @Override
-    public String id() {
-        return "wood-1967";
+    WoodModel() {
+        super("wood-1967", CITATION, PARAMETERS);
     }
 
     @Override
-    public int version() {
-        return 1;
-    }
-
-    @Override
-    public Citation citation() {
-        return CITATION;
-    }
-
-    @Override
-    public int parameterCount() {
-        return PARAMETERS;
-    }
-
-    @Override
-    public int leastTests() {
-        return PARAMETERS + 1;
-    }
-
-    @Override
-    public CurveEstimate estimate(double[] daysInMilk, double[] milkKg) {
-        Points.require(daysInMilk, milkKg);
+    CurveEstimate solve(double[] daysInMilk, double[] milkKg) {
         int tests = daysInMilk.length;
-        if (tests < PARAMETERS) {
-            return CurveEstimate.tooFew(this, tests);
-        }
         double[] columns = columns(daysInMilk);
         LinkedLeastSquares solver = new LinkedLeastSquares(Link.EXPONENTIAL, columns, milkKg);
         double[] theta = new double[PARAMETERS];

@@ -10,6 +10,7 @@ import org.pailbook.lactation.method.PublishedMethod;
 import org.pailbook.lactation.reference.LactationStandard;
 import org.pailbook.lactation.reference.LactationTrait;
 import org.pailbook.lactation.reference.TraitStandards;
+import org.pailbook.lactation.testday.AddedTestVariance;
 import org.pailbook.lactation.testday.Lactation;
 import org.pailbook.lactation.testday.TestDay;
 import org.pailbook.lactation.testday.UsableTests;
@@ -68,7 +69,7 @@ public final class BestPrediction implements PublishedMethod {
      *
      * @param standard of the cow's breed and parity, kg per day
      * @param asOf later tests and a later end are as if not recorded
-     * @param extraVarianceShare for a test told from a part of its milkings: {@link MilkingsWeighed#extraVarianceShare}; 1.0 for a
+     * @param extraVarianceShare for a test told from a part of its milkings: {@link AddedTestVariance#share}; 1.0 for a
      *     test on a day she was ill (a rule of ours); 0 for an ordinary test
      * @throws IllegalArgumentException if an extra variance is negative
      */

@@ -137,9 +137,9 @@ public final class InterpolationWithStandardCurves implements YieldAccumulation 
     @Override
     public Citation citation() {
         return new Citation(
-                "ICAR, after Wilmink, J. B. M. (1987)",
+                "ICAR",
                 2020,
-                "Guidelines Section 2, Procedure 2: interpolation using standard lactation curves",
+                "Guidelines Section 2, Procedure 2: interpolation using standard lactation curves, after Wilmink 1987",
                 HowKnown.FROM_MEMORY);
     }
 }

@@ -2,6 +2,9 @@ package org.pailbook.lactation.projection;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import org.pailbook.lactation.finding.Finding;
+import org.pailbook.lactation.finding.FindingCode;
 
 /**
  * How far an interval reaches to either side of the projection, learned from projections whose truth is now known.
@@ -20,7 +23,9 @@ public final class IntervalCalibration {
      * errors; HerdStandardsOpenDataTest. The 80 % interval keeps the normal 1.28.
      */
     public static final IntervalCalibration OPEN_DATA = new IntervalCalibration(
-            new double[] {1}, new double[][] {{-1.2815515655446004, 1.2815515655446004, -2.13, 2.13}});
+            new double[] {1},
+            new double[][] {{-1.2815515655446004, 1.2815515655446004, -2.13, 2.13}},
+            "109 lactations of open data");
 
     /** Completed lactations of one number of tests from which on the ends are taken from past errors. */
     static final int LEAST_FOR_QUANTILES = 100;
@@ -31,10 +36,13 @@ public final class IntervalCalibration {
     private final double[] factors;
     /** by number of tests: low and high of the 80 %, low and high of the 95 % interval, in standard errors before the factor */
     private final double[][] ends;
+    /** whose errors; empty if the interval is the model's own */
+    private final String learnedFrom;
 
-    private IntervalCalibration(double[] factors, double[][] ends) {
+    private IntervalCalibration(double[] factors, double[][] ends, String learnedFrom) {
         this.factors = factors;
         this.ends = ends;
+        this.learnedFrom = learnedFrom;
     }
 
     /**
@@ -46,7 +54,7 @@ public final class IntervalCalibration {
         if (factors.length == 0 || !Arrays.stream(factors).allMatch(factor -> factor > 0 && factor < 100)) {
             throw new IllegalArgumentException("factors (" + Arrays.toString(factors) + ") must be above 0");
         }
-        return new IntervalCalibration(factors.clone(), new double[][] {normalEnds()});
+        return new IntervalCalibration(factors.clone(), new double[][] {normalEnds()}, "");
     }
 
     /**
@@ -69,7 +77,8 @@ public final class IntervalCalibration {
             factors[tests] = (z.length * own + LACTATIONS_FOR_NONE) / (z.length + LACTATIONS_FOR_NONE);
             ends[tests] = z.length < LEAST_FOR_QUANTILES ? OPEN_DATA.ends[0] : quantileEnds(z, factors[tests]);
         }
-        return new IntervalCalibration(factors, ends);
+        return new IntervalCalibration(
+                factors, ends, errors.size() + " past projections of this herd, and " + OPEN_DATA.learnedFrom);
     }
 
     private static double[] normalEnds() {
@@ -94,6 +103,13 @@ public final class IntervalCalibration {
         int above = Math.min(sorted.length - 1, below + 1);
         double part = Math.min(1, Math.max(0, place - below));
         return sorted[below] + part * (sorted[above] - sorted[below]);
+    }
+
+    /** Says whose errors the interval was learned from; empty if it is the model's own. */
+    Optional<Finding> finding() {
+        return learnedFrom.isEmpty()
+                ? Optional.empty()
+                : Optional.of(Finding.of(FindingCode.INTERVAL_FROM_PAST_ERRORS).withSeen("errors of " + learnedFrom));
     }
 
     /** What the standard error is multiplied with after so many tests. */

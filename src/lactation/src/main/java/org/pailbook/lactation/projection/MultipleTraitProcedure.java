@@ -205,9 +205,9 @@ public final class MultipleTraitProcedure implements YieldAccumulation {
     @Override
     public Citation citation() {
         return new Citation(
-                "ICAR, after Schaeffer, L. R., Jamrozik, J. (1996)",
+                "ICAR",
                 2020,
-                "Guidelines Section 2, Procedure 2: multiple-trait procedure; (co)variances ours",
+                "Guidelines Section 2, Procedure 2: multiple-trait procedure of Schaeffer and Jamrozik 1996; (co)variances ours",
                 HowKnown.FROM_MEMORY);
     }
 }

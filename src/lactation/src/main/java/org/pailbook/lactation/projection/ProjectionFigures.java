@@ -164,6 +164,7 @@ final class ProjectionFigures {
         List<Finding> findings = new ArrayList<>(usable.findings());
         findings.addAll(weights.of(standards.traits().indexOf(what)).records().findings());
         findings.addAll(standards.findings());
+        calibration.finding().ifPresent(findings::add);
         int tests = tests();
         if (tests == 0) {
             findings.add(Finding.of(FindingCode.NO_TEST_YET).withSeen("0 test days"));

@@ -100,6 +100,8 @@ final class ToDate {
                 .findings(records.findings())
                 .findings(findings);
         estimatedEnd().ifPresent(figure::finding);
+        AccumulatedYield.daysNotCounted(lactation, asOf, toDay, DaysInMilk.STANDARD_LACTATION_DAYS)
+                .ifPresent(figure::finding);
         return figure.build();
     }
 

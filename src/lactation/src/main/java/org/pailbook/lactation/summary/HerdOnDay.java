@@ -86,7 +86,7 @@ public final class HerdOnDay {
             return figure.finding(Finding.of(FindingCode.NO_COWS_IN_MILK)).build();
         }
         parts.add(new Explanation.Part(
-                "days in milk of " + n + " cows in milk, " + (long) sum + " d, divided by " + n, sum / n));
+                "days in milk of " + cows(n) + " in milk, " + (long) sum + " d, divided by " + n, sum / n));
         return figure.value(sum / n).explanation(new Explanation(parts)).build();
     }
 
@@ -96,7 +96,7 @@ public final class HerdOnDay {
             double sum = tests.stream()
                     .mapToDouble(test -> test.milkKg().orElseThrow())
                     .sum();
-            return new Explanation.Part("milk of " + tests.size() + " cows", sum);
+            return new Explanation.Part("milk of " + cows(tests.size()), sum);
         });
     }
 
@@ -107,7 +107,7 @@ public final class HerdOnDay {
                     .mapToDouble(test -> test.milkKg().orElseThrow())
                     .sum();
             return new Explanation.Part(
-                    "milk of " + tests.size() + " cows divided by " + tests.size(), sum / tests.size());
+                    "milk of " + cows(tests.size()) + " divided by " + tests.size(), sum / tests.size());
         });
     }
 
@@ -141,7 +141,7 @@ public final class HerdOnDay {
         double mean = scores.stream().mapToDouble(Double::doubleValue).sum() / scores.size();
         return figure.value(mean)
                 .explanation(new Explanation(List.of(new Explanation.Part(
-                        "scores of " + scores.size() + " cows, divided by " + scores.size(), mean))))
+                        "scores of " + cows(scores.size()) + ", divided by " + scores.size(), mean))))
                 .build();
     }
 
@@ -158,12 +158,7 @@ public final class HerdOnDay {
         return made;
     }
 
-    /**
-     * Mean 305-day projection of the cows in milk.
-     *
-     * <p>Half widths follow {@code sqrt(sum SEP^2 - sum s^2 + (sum s)^2) / n}: {@code s}, each cow's share in the unsure level of the herd, is
-     * within her SEP already and does not average out.
-     */
+    /** Mean 305-day projection of the cows in milk; its error by {@link ProjectionsTogether}. */
     public Figure meanProjection305() {
         List<Projection305> projections = milkProjections();
         Figure.Builder figure = Figure.of(HerdMean.OF_PROJECTIONS, "kg", asOf);
@@ -171,29 +166,24 @@ public final class HerdOnDay {
         if (n == 0) {
             return figure.finding(Finding.of(FindingCode.NO_COWS_IN_MILK)).build();
         }
+        ProjectionsTogether together = ProjectionsTogether.none();
         double sum = 0;
-        double ownVariance = 0;
-        double shared = 0;
         int untested = 0;
         for (Projection305 projection : projections) {
             sum += projection.milk305Kg();
-            double s = projection.sharedHerdErrorKg();
-            double sep = projection.standardErrorKg();
-            ownVariance += sep * sep - s * s;
-            shared += s;
+            together = together.with(projection.standardErrorKg(), projection.sharedHerdErrorKg());
             untested += projection.tests() == 0 ? 1 : 0;
         }
         double mean = sum / n;
-        double standardError = Math.sqrt(Math.max(0, ownVariance) + shared * shared) / n;
         figure.value(mean)
                 .explanation(new Explanation(
-                        List.of(new Explanation.Part("projections of " + n + " cows in milk, divided by " + n, mean))))
+                        List.of(new Explanation.Part("projections of " + cows(n) + " in milk, divided by " + n, mean))))
                 .finding(Finding.of(FindingCode.IF_MILKED_TO_305));
         if (untested > 0) {
-            figure.finding(Finding.of(FindingCode.NO_TEST_YET).withSeen(untested + " of " + n + " cows"));
+            figure.finding(Finding.of(FindingCode.NO_TEST_YET).withSeen(untested + " of " + cows(n)));
         }
         for (Coverage coverage : Coverage.values()) {
-            double half = coverage.normalMultiple() * standardError;
+            double half = coverage.normalMultiple() * together.standardErrorOfSumKg() / n;
             figure.interval(new Interval(coverage.share(), mean - half, mean + half));
         }
         return figure.build();
@@ -226,7 +216,7 @@ public final class HerdOnDay {
         if (sampled.size() < lastTests.size()) {
             figure.finding(Finding.of(missing)
                     .withField(field)
-                    .withSeen((lastTests.size() - sampled.size()) + " of " + lastTests.size() + " cows"));
+                    .withSeen((lastTests.size() - sampled.size()) + " of " + cows(lastTests.size())));
         }
         double milk = 0;
         double product = 0;
@@ -238,7 +228,11 @@ public final class HerdOnDay {
         return figure.value(mean)
                 .input(UsedInput.used(UsableTests.TEST_DAY, sampled.get(0).date()))
                 .explanation(new Explanation(
-                        List.of(new Explanation.Part(sampled.size() + " cows sampled, weighted by their milk", mean))))
+                        List.of(new Explanation.Part(cows(sampled.size()) + " sampled, weighted by milk", mean))))
                 .build();
+    }
+
+    private static String cows(int n) {
+        return n == 1 ? "1 cow" : n + " cows";
     }
 }

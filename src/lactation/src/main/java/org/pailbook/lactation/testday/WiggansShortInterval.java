@@ -75,9 +75,9 @@ public final class WiggansShortInterval implements DailyYieldMethod {
     @Override
     public Citation citation() {
         return new Citation(
-                "Wiggans, G. R., after DeLorenzo, M. A., Wiggans, G. R. (1986)",
+                "DeLorenzo, M. A., Wiggans, G. R.",
                 1986,
-                "USDA-ARS reference note, Estimating daily yields when not all milkings are weighed, first row",
+                "as given by Wiggans, G. R., USDA-ARS reference note, Estimating daily yields when not all milkings are weighed, first row",
                 HowKnown.READ);
     }
 }

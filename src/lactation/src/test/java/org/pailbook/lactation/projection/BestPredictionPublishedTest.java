@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.pailbook.lactation.figure.Interval;
+import org.pailbook.lactation.testday.AddedTestVariance;
 import org.pailbook.lactation.testday.Lactation;
 import org.pailbook.lactation.testday.TestDay;
 
@@ -80,18 +81,18 @@ class BestPredictionPublishedTest {
     // variances were set from the four monthly rows, so the four bimonthly rows are the check; they hold within .012.
     @ParameterizedTest
     @CsvSource({
-        "ALL, 10, 0.96, 0.005",
-        "TWO_OF_THREE, 10, 0.93, 0.005",
-        "ONE_OF_TWO, 10, 0.91, 0.005",
-        "ONE_OF_THREE, 10, 0.87, 0.005",
-        "ALL, 5, 0.91, 0.012",
-        "TWO_OF_THREE, 5, 0.87, 0.012",
-        "ONE_OF_TWO, 5, 0.83, 0.012",
-        "ONE_OF_THREE, 5, 0.75, 0.012"
+        "2, 2, 10, 0.96, 0.005",
+        "2, 3, 10, 0.93, 0.005",
+        "1, 2, 10, 0.91, 0.005",
+        "1, 3, 10, 0.87, 0.005",
+        "2, 2, 5, 0.91, 0.012",
+        "2, 3, 5, 0.87, 0.012",
+        "1, 2, 5, 0.83, 0.012",
+        "1, 3, 5, 0.75, 0.012"
     })
     void reliabilitiesOfTestPlansAreThePublishedOnes(
-            MilkingsWeighed milkings, int tests, double squaredCorrelation, double tolerance) {
-        assertThat(reliabilityOfPlan(milkings.extraVarianceShare(), tests, 0.995))
+            int weighed, int perDay, int tests, double squaredCorrelation, double tolerance) {
+        assertThat(reliabilityOfPlan(AddedTestVariance.share(weighed, perDay).orElseThrow(), tests, 0.995))
                 .isCloseTo(squaredCorrelation, within(tolerance));
     }
 

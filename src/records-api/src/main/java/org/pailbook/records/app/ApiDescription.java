@@ -51,6 +51,7 @@ public class ApiDescription implements OASFilter {
                     return;
                 }
                 boolean posts = method == PathItem.HttpMethod.POST;
+                VersionDescription.describe(path.getKey(), path.getValue(), method, operation);
                 describePath(operation);
                 addRefusals(operation, REFUSALS);
                 if (namesNoRecord(path.getKey())) {
@@ -169,8 +170,10 @@ public class ApiDescription implements OASFilter {
                                 .content(content(PROBLEM, "BulkAnswer")));
     }
 
-    private static String schemaOf(String kind) {
+    /** The schema of one record of a kind, by the kind's word in paths. */
+    static String schemaOf(String kind) {
         return switch (kind) {
+            case "herds" -> "Herd";
             case "animals" -> "Animal";
             case "test-days" -> "TestDay";
             case "calvings" -> "Calving";
@@ -230,7 +233,7 @@ public class ApiDescription implements OASFilter {
         return OASFactory.createSchema().addType(Schema.SchemaType.STRING).description(description);
     }
 
-    private static Content content(String mediaType, String schema) {
+    static Content content(String mediaType, String schema) {
         return OASFactory.createContent()
                 .addMediaType(
                         mediaType,

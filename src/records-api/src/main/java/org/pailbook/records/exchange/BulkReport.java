@@ -126,7 +126,7 @@ final class BulkReport implements AutoCloseable {
                 answer.writeObjectField(member.getKey(), member.getValue());
             }
             answer.writeNumberField("received", received);
-            for (Outcome outcome : Outcome.values()) {
+            for (Outcome outcome : Outcome.OF_ROWS) {
                 answer.writeNumberField(outcome.onWire(), count(outcome));
             }
             answer.writeBooleanField("dryRun", dryRun);

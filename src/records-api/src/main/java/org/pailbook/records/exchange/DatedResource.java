@@ -7,50 +7,42 @@ import jakarta.ws.rs.core.UriInfo;
 import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import org.jboss.resteasy.reactive.RestResponse;
-import org.pailbook.records.access.HerdAccess;
 import org.pailbook.records.intake.DatedKind;
 import org.pailbook.records.intake.PostedAnswer;
 import org.pailbook.records.problem.Problem;
 import org.pailbook.records.store.DatedRecord;
 import org.pailbook.records.store.Events;
 import org.pailbook.records.store.HerdRow;
-import org.pailbook.records.store.RecordIds;
 import org.pailbook.records.wire.Page;
 import org.pailbook.records.wire.StoredView;
 
 /**
- * What every kind of dated record answers over HTTP: list, one, post, post many.
+ * What every kind of dated record answers over HTTP: list, one, post, post many, and what {@link RecordResource} adds.
  *
  * @param <E> the entity
  * @param <T> its shape on the wire
  * @see EventResource
  * @see HerdRecordResource
  */
-public abstract class DatedResource<E extends DatedRecord, T> {
-    @Inject
-    HerdAccess access;
-
+public abstract class DatedResource<E extends DatedRecord, T> extends RecordResource<E, T> {
     @Inject
     RecordDesk desk;
 
     @Inject
     Events events;
 
+    @Override
     protected abstract DatedKind<E> kind();
 
     /** How these records, all of one herd, are brought into their wire shape. */
     abstract Function<E, T> views(HerdRow herd, List<E> records);
 
-    final Page<StoredView<T>> page(HerdRow herd, PeriodQuery query, String animalId, UriInfo address) {
+    final Page<StoredView<T>> page(HerdRow herd, PeriodQuery query, Events.Selection selection, UriInfo address) {
         int limit = Pages.limit(query.limit);
-        Events.Position after = query.cursor == null ? null : Cursor.position(query.cursor);
-        List<E> found = new ArrayList<>(events.list(
-                kind().entity(),
-                herd.id,
-                new Events.Selection(animalId, query.first(), query.last(), after),
-                limit + 1));
+        List<E> found = new ArrayList<>(events.list(kind().entity(), herd, selection, limit + 1));
         String next = null;
         if (found.size() > limit) {
             found.remove(limit);
@@ -58,37 +50,35 @@ public abstract class DatedResource<E extends DatedRecord, T> {
             next = Pages.withCursor(address, Cursor.of(last.date, last.id));
         }
         Function<E, T> views = views(herd, found);
-        return new Page<>(found.stream().map(record -> stored(record, views)).toList(), next);
+        return new Page<>(
+                found.stream().map(record -> VersionDesk.stored(record, views)).toList(),
+                next,
+                query.isCounted() ? (Long) events.count(kind().entity(), herd, selection) : null);
     }
 
-    protected final RestResponse<StoredView<T>> one(String herdCode, String id) {
-        HerdRow herd = access.toRead(herdCode);
-        if (!RecordIds.isId(id)) {
-            throw Problem.notFound();
-        }
-        E record = events.byId(kind().entity(), herd.id, id)
-                .filter(found -> !found.withdrawn)
-                .orElseThrow(Problem::notFound);
-        return RestResponse.ResponseBuilder.ok(stored(record, views(herd, List.of(record))))
-                .header(HttpHeaders.ETAG, "\"" + record.version + "\"")
-                .build();
+    protected final RestResponse<StoredView<T>> one(
+            String herdCode, String id, KnownAtQuery query, HttpHeaders headers) {
+        HerdRow herd = computed.toRead(herdCode, query.knownAt);
+        E record = known(herd, id).filter(found -> !found.withdrawn).orElseThrow(Problem::notFound);
+        return versionDesk.show(record, viewIn(herd), headers);
+    }
+
+    @Override
+    protected final Optional<E> byId(HerdRow herd, String id) {
+        return events.byId(kind().entity(), herd, id);
+    }
+
+    @Override
+    protected final Function<E, T> viewIn(HerdRow herd) {
+        return record -> views(herd, List.of(record)).apply(record);
     }
 
     protected final RestResponse<PostedAnswer<T>> post(String herdCode, InputStream body, HttpHeaders headers) {
         HerdRow herd = access.toWrite(herdCode);
-        return desk.post(
-                kind(),
-                herd,
-                body,
-                headers,
-                record -> views(herd, List.of(record)).apply(record));
+        return desk.post(kind(), herd, body, headers, viewIn(herd));
     }
 
     protected final Response postMany(String herdCode, BulkQuery query, InputStream body, HttpHeaders headers) {
         return desk.postMany(kind(), access.toWrite(herdCode), query, body, headers);
-    }
-
-    private StoredView<T> stored(E record, Function<E, T> views) {
-        return new StoredView<>(record.id, record.version, record.recordedAt.toString(), views.apply(record));
     }
 }

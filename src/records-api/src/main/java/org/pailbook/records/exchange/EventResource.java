@@ -2,14 +2,18 @@ package org.pailbook.records.exchange;
 
 import jakarta.inject.Inject;
 import jakarta.ws.rs.core.UriInfo;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import org.pailbook.records.intake.EventKind;
 import org.pailbook.records.store.AnimalEvent;
 import org.pailbook.records.store.AnimalIdentifier;
-import org.pailbook.records.store.Animals;
+import org.pailbook.records.store.AnimalRow;
+import org.pailbook.records.store.CowRecords;
+import org.pailbook.records.store.Events;
 import org.pailbook.records.store.HerdRow;
+import org.pailbook.records.store.KnownAnimals;
 import org.pailbook.records.wire.Page;
 import org.pailbook.records.wire.StoredView;
 
@@ -21,7 +25,10 @@ import org.pailbook.records.wire.StoredView;
  */
 public abstract class EventResource<E extends AnimalEvent, T> extends DatedResource<E, T> {
     @Inject
-    Animals animals;
+    KnownAnimals animals;
+
+    @Inject
+    CowRecords cows;
 
     @Override
     protected abstract EventKind<E> kind();
@@ -30,15 +37,26 @@ public abstract class EventResource<E extends AnimalEvent, T> extends DatedResou
     protected abstract T view(E record, AnimalIdentifier animal);
 
     protected final Page<StoredView<T>> list(String herdCode, ListQuery query, UriInfo address) {
-        HerdRow herd = access.toRead(herdCode);
-        return page(herd, query, query.animal == null ? null : access.animal(herd, query.animal).id, address);
+        HerdRow herd = computed.toRead(herdCode, query.knownAt);
+        return page(herd, query, selection(herd, query), address);
+    }
+
+    private Events.Selection selection(HerdRow herd, ListQuery query) {
+        LocalDate first = query.first();
+        LocalDate last = query.last();
+        AnimalRow animal = query.animal == null ? null : access.animal(herd, query.animal);
+        if (query.parity != null) {
+            LactationDays days = LactationDays.of(query.parity, animal, herd, cows);
+            first = first == null || days.first().isAfter(first) ? days.first() : first;
+            last = last == null || days.last().isBefore(last) ? days.last() : last;
+        }
+        return query.selection(animal == null ? null : animal.id, first, last);
     }
 
     @Override
     final Function<E, T> views(HerdRow herd, List<E> records) {
         Map<String, AnimalIdentifier> shown = animals.shownIdentifiers(
-                herd.id,
-                records.stream().map(record -> record.animalId).distinct().toList());
+                herd, records.stream().map(record -> record.animalId).distinct().toList());
         return record -> view(record, shown.getOrDefault(record.animalId, new AnimalIdentifier("id", record.animalId)));
     }
 }

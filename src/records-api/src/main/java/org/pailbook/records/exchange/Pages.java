@@ -24,6 +24,14 @@ public final class Pages {
         return Integer.parseInt(text);
     }
 
+    /** Whether a parameter asks for something: {@code true} or {@code false}, false if it was not sent. */
+    public static boolean flag(String parameter, String sent) {
+        if (sent != null && !sent.equals("true") && !sent.equals("false")) {
+            throw Problem.badParameter(parameter, "expected true or false", sent);
+        }
+        return "true".equals(sent);
+    }
+
     /**
      * The key a list in order of one key goes on after; before every key when there is no cursor.
      *

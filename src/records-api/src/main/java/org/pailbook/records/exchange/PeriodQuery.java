@@ -3,6 +3,7 @@ package org.pailbook.records.exchange;
 import jakarta.ws.rs.QueryParam;
 import java.time.LocalDate;
 import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
+import org.pailbook.records.store.Events;
 import org.pailbook.records.wire.WireDates;
 
 /** What a list of dated records may be asked for. */
@@ -27,6 +28,28 @@ public class PeriodQuery {
     @Parameter(description = "Events after this day are left out; like to", example = "2025-12-31")
     String asOf;
 
+    @QueryParam("includeWithdrawn")
+    @Parameter(description = "true: list records that were withdrawn too", example = "false")
+    String includeWithdrawn;
+
+    @QueryParam("knownAt")
+    @Parameter(
+            description = "Versions recorded after this instant are left out; now if left out",
+            example = "2025-12-01T20:11:04Z")
+    String knownAt;
+
+    @QueryParam("count")
+    @Parameter(description = "true: tell how many there are on all pages", example = "false")
+    String count;
+
+    boolean isWithWithdrawn() {
+        return Pages.flag("includeWithdrawn", includeWithdrawn);
+    }
+
+    boolean isCounted() {
+        return Pages.flag("count", count);
+    }
+
     LocalDate first() {
         return WireDates.parameter("from", from).orElse(null);
     }
@@ -36,5 +59,11 @@ public class PeriodQuery {
         LocalDate last = WireDates.parameter("to", to).orElse(null);
         LocalDate day = WireDates.parameter("asOf", asOf).orElse(null);
         return last == null || (day != null && day.isBefore(last)) ? day : last;
+    }
+
+    /** @param animalId null for all, and for kinds that name none */
+    Events.Selection selection(String animalId, LocalDate first, LocalDate last) {
+        return new Events.Selection(
+                animalId, first, last, cursor == null ? null : Cursor.position(cursor), isWithWithdrawn());
     }
 }

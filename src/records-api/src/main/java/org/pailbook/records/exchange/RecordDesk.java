@@ -39,11 +39,21 @@ import org.pailbook.records.wire.StrictJson;
 public class RecordDesk {
     private final RecordIntake intake;
     private final BulkIntake bulk;
+    private final BulkTurns turns;
+    private final WriteLog log;
     private final Caller caller;
     private final RoutingContext routing;
 
     @Inject
-    RecordDesk(RecordIntake intake, BulkIntake bulk, Caller caller, RoutingContext routing) {
+    RecordDesk(
+            RecordIntake intake,
+            BulkIntake bulk,
+            BulkTurns turns,
+            WriteLog log,
+            Caller caller,
+            RoutingContext routing) {
+        this.turns = turns;
+        this.log = log;
         this.routing = routing;
         this.intake = intake;
         this.bulk = bulk;
@@ -57,10 +67,15 @@ public class RecordDesk {
 
     /** The same with a limit of its own. */
     public static ObjectNode readObject(InputStream body, HttpHeaders headers, long mostBytes) {
+        return readObject(body, headers, mostBytes, BulkIntake.JSON);
+    }
+
+    /** The object a request holds, if it says it is of that media type. */
+    static ObjectNode readObject(InputStream body, HttpHeaders headers, long mostBytes, String wanted) {
         requirePlain(headers);
         String mediaType = BulkIntake.mediaType(headers.getHeaderString(HttpHeaders.CONTENT_TYPE));
-        if (!mediaType.equals(BulkIntake.JSON)) {
-            throw new Problem(ProblemCode.UNSUPPORTED_MEDIA_TYPE, "Send application/json.");
+        if (!mediaType.equals(wanted)) {
+            throw new Problem(ProblemCode.UNSUPPORTED_MEDIA_TYPE, "Send " + wanted + ".");
         }
         return StrictJson.object(new LimitedBody(body, mostBytes));
     }
@@ -80,23 +95,30 @@ public class RecordDesk {
             RecordKind<E> kind, HerdRow herd, InputStream body, HttpHeaders headers, Function<E, T> view) {
         PostedRow row = PostedRow.single(readObject(body, headers));
         RowOutcome<E> outcome = intake.takeOne(kind, herd, caller.keyId(), row);
+        log.single(kind.name(), outcome);
         if (outcome.outcome() == Outcome.REFUSED) {
             throw refusal(outcome.findings());
         }
         E record = outcome.record();
-        PostedAnswer<T> answer = new PostedAnswer<>(
+        PostedAnswer<T> answer = answer(outcome, view);
+        RestResponse.ResponseBuilder<PostedAnswer<T>> response = outcome.outcome() == Outcome.CREATED
+                ? RestResponse.ResponseBuilder.<PostedAnswer<T>>created(
+                                URI.create("/v1/herds/" + herd.code + "/" + kind.name() + "/" + record.id))
+                        .entity(answer)
+                : RestResponse.ResponseBuilder.ok(answer);
+        return response.header(HttpHeaders.ETAG, Precondition.tagOf(record.version))
+                .build();
+    }
+
+    static <E extends StoredRecord, T> PostedAnswer<T> answer(RowOutcome<E> outcome, Function<E, T> view) {
+        E record = outcome.record();
+        return new PostedAnswer<>(
                 record.id,
                 outcome.outcome(),
                 record.version,
                 outcome.daysInMilk(),
                 view.apply(record),
                 outcome.findings());
-        RestResponse.ResponseBuilder<PostedAnswer<T>> response = outcome.outcome() == Outcome.CREATED
-                ? RestResponse.ResponseBuilder.<PostedAnswer<T>>created(
-                                URI.create("/v1/herds/" + herd.code + "/" + kind.name() + "/" + record.id))
-                        .entity(answer)
-                : RestResponse.ResponseBuilder.ok(answer);
-        return response.header(HttpHeaders.ETAG, "\"" + record.version + "\"").build();
     }
 
     /** Many records: 200 with counts and row results, also if every row was refused; 422 if all-or-nothing was asked and failed. */
@@ -105,9 +127,10 @@ public class RecordDesk {
         requirePlain(headers);
         BulkOptions options = query.options();
         String mediaType = BulkIntake.mediaType(headers.getHeaderString(HttpHeaders.CONTENT_TYPE));
-        try {
+        try (BulkTurns.Turn turn = turns.take()) {
             BulkReport report = bulk.take(kind, herd, caller.keyId(), mediaType, body, options);
             boolean rejected = options.atomic() && report.count(Outcome.REFUSED) > 0;
+            log.many(kind.name(), WriteLog.countsOf(report), !rejected && !options.dryRun());
             Map<String, Object> first = new LinkedHashMap<>();
             if (rejected) {
                 first.put("type", "/problems/" + ProblemCode.BATCH_REJECTED.code());
@@ -139,7 +162,7 @@ public class RecordDesk {
         }
     }
 
-    private static Problem refusal(List<FindingView> findings) {
+    static Problem refusal(List<FindingView> findings) {
         List<Fault> faults = findings.stream()
                 .filter(FindingView::isError)
                 .map(FindingView::asFault)

@@ -12,6 +12,9 @@ import org.pailbook.records.wire.FindingView;
 
 /** A kind of record that belongs to a day: of one animal ({@link EventKind}) or of the herd ({@link HerdRecordKind}). */
 public abstract class DatedKind<E extends DatedRecord> extends RecordKind<E> {
+    /** In archived content: the day of a timed record, as its herd's zone told it. */
+    private static final String LOCAL_DAY = "localDay";
+
     /** An empty record. */
     protected abstract E newRecord();
 
@@ -85,6 +88,20 @@ public abstract class DatedKind<E extends DatedRecord> extends RecordKind<E> {
         writeFirst(record, content);
         content.put(dayMember(), record instanceof Timed timed ? timed.at().toString() : record.date.toString());
         writeDetails(record, content);
+    }
+
+    @Override
+    protected final void noteForRestoring(E record, ObjectNode kept) {
+        if (record instanceof Timed) {
+            kept.put(LOCAL_DAY, record.date.toString());
+        }
+    }
+
+    @Override
+    protected final void takeUpNotes(E record, ObjectNode kept) {
+        if (record instanceof Timed) {
+            record.date = LocalDate.parse(kept.get(LOCAL_DAY).textValue());
+        }
     }
 
     /** Notes a day that has not come yet. */

@@ -25,7 +25,7 @@ public abstract class EventKind<E extends AnimalEvent> extends DatedKind<E> {
 
     @Override
     protected final void writeFirst(E record, ObjectNode content) {
-        content.put("animalId", record.animalId);
+        content.put(ANIMAL_ID, record.animalId);
     }
 
     @Override

@@ -21,6 +21,7 @@ import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.jboss.resteasy.reactive.RestResponse;
 import org.pailbook.records.exchange.BulkQuery;
 import org.pailbook.records.exchange.HerdRecordResource;
+import org.pailbook.records.exchange.KnownAtQuery;
 import org.pailbook.records.exchange.PeriodQuery;
 import org.pailbook.records.intake.HerdRecordKind;
 import org.pailbook.records.intake.PostedAnswer;
@@ -60,8 +61,12 @@ public class PriceResource extends HerdRecordResource<PriceRow, PriceBody> {
     @GET
     @Path("/{id}")
     @Operation(operationId = "getPrice", summary = "One set of prices")
-    public RestResponse<StoredView<PriceBody>> getPrice(@PathParam("herd") String herd, @PathParam("id") String id) {
-        return one(herd, id);
+    public RestResponse<StoredView<PriceBody>> getPrice(
+            @PathParam("herd") String herd,
+            @PathParam("id") String id,
+            @BeanParam KnownAtQuery query,
+            @Context HttpHeaders headers) {
+        return one(herd, id, query, headers);
     }
 
     @POST

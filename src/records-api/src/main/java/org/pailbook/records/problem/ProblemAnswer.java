@@ -40,10 +40,10 @@ final class ProblemAnswer {
         if (response.ended() || response.headWritten()) {
             return;
         }
+        SafetyHeaders.each(response::putHeader);
         response.setStatusCode(code.status())
                 .putHeader("Content-Type", ProblemBody.MEDIA_TYPE)
                 .putHeader("Content-Language", "en")
-                .putHeader("X-Content-Type-Options", "nosniff")
                 .end(Buffer.buffer(body));
     }
 }

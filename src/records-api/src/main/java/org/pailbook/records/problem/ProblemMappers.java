@@ -102,7 +102,7 @@ public final class ProblemMappers {
                 "%s: %s %s failed",
                 RequestId.of(routing),
                 routing.request().method(),
-                routing.request().path());
+                ShownPath.of(routing.request()));
         return answer(
                         ProblemCode.INTERNAL,
                         "The error is logged under the request id. Sending the request again does no harm.",
@@ -113,7 +113,7 @@ public final class ProblemMappers {
     private Response.ResponseBuilder answer(ProblemCode code, String detail, List<Fault> faults) {
         return Response.status(code.status())
                 .type(ProblemBody.MEDIA_TYPE)
-                .entity(ProblemBody.of(code, detail, faults, routing.request().path(), RequestId.of(routing)));
+                .entity(ProblemBody.of(code, detail, faults, ShownPath.of(routing.request()), RequestId.of(routing)));
     }
 
     private static String detailOf(ProblemCode code) {

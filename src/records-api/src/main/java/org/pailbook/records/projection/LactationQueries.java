@@ -52,7 +52,7 @@ class LactationQueries {
             boolean daily) {}
 
     List<LactationView> all(HerdRow herd, AnimalRow animal, AsOf asOf, Choice choice) {
-        CowRecord record = records.ofAnimal(animal, asOf.day());
+        CowRecord record = records.ofAnimal(herd, animal, asOf.day());
         CowOnDay cow = taught(herd, record, asOf);
         return cow.lactations().lactations().stream()
                 .map(lactation -> view(herd, record, cow, lactation, asOf, choice))
@@ -61,7 +61,7 @@ class LactationQueries {
 
     /** The lactation of that parity; without a parity the latest. */
     LactationView one(HerdRow herd, AnimalRow animal, Optional<Integer> parity, AsOf asOf, Choice choice) {
-        CowRecord record = records.ofAnimal(animal, asOf.day());
+        CowRecord record = records.ofAnimal(herd, animal, asOf.day());
         CowOnDay cow = taught(herd, record, asOf);
         return find(cow, parity)
                 .map(lactation -> view(herd, record, cow, lactation, asOf, choice))
@@ -74,7 +74,7 @@ class LactationQueries {
 
     /** The lactation of that parity, without a parity the latest, for methods of the caller's choice. */
     Subject subject(HerdRow herd, AnimalRow animal, Optional<Integer> parity, AsOf asOf) {
-        CowRecord record = records.ofAnimal(animal, asOf.day());
+        CowRecord record = records.ofAnimal(herd, animal, asOf.day());
         CowOnDay cow = record.onDay(asOf.day());
         Optional<AssembledLactation> found = find(cow, parity);
         return new Subject(
@@ -111,6 +111,7 @@ class LactationQueries {
                 null,
                 null,
                 asOf.day().toString(),
+                asOf.knownAtText(),
                 asOf.computedAt().toString(),
                 "notEnoughData",
                 null,
@@ -147,6 +148,7 @@ class LactationQueries {
                 lactation.endDate().map(Object::toString).orElse(null),
                 DaysInMilk.on(lactation.calvingDate(), lactation.endDate().orElse(asOf.day())),
                 asOf.day().toString(),
+                asOf.knownAtText(),
                 asOf.computedAt().toString(),
                 projection.tests() > 0 ? "ok" : "notEnoughData",
                 FigureView.of(yield.milk(), choice.explain()),

@@ -34,4 +34,15 @@ public class ApiKeyRow {
 
     @Column(name = "revoked_at")
     public Instant revokedAt;
+
+    /** Of the text this key had before its last rotation, if it ever had another. */
+    @Column(name = "previous_sha256")
+    public String previousSha256;
+
+    /** Until when that text works too. */
+    @Column(name = "previous_until")
+    public Instant previousUntil;
+
+    @Column(name = "last_used_on")
+    public LocalDate lastUsedOn;
 }

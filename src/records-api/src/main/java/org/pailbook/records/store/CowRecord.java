@@ -25,6 +25,11 @@ public record CowRecord(
         return CowOnDay.of(id, history, breed.orElse(""), day);
     }
 
+    /** Whether the animal was alive on that day as far as is known: its birth is not recorded as later. */
+    public boolean isBornBy(LocalDate day) {
+        return history.birthDate().filter(born -> born.isAfter(day)).isEmpty();
+    }
+
     /** The identifier by which the animal is shown. */
     public AnimalIdentifier shownIdentifier() {
         return identifiers.isEmpty() ? new AnimalIdentifier("id", id) : identifiers.get(0);

@@ -4,7 +4,8 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
 import java.time.LocalDate;
-import java.util.Collection;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -12,36 +13,38 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.pailbook.lactation.testday.CowHistory;
 
-/** Reads what is recorded of cows up to a day, for computing. Withdrawn records take no part. */
+/**
+ * Reads what is recorded of cows up to a day, for computing, as it was known at the last change the herd's row names. Withdrawn records
+ * take no part.
+ */
 @ApplicationScoped
 public class CowRecords {
     private final EntityManager entities;
-    private final Animals animals;
+    private final KnownAnimals animals;
+    private final Versions versions;
 
     @Inject
-    CowRecords(EntityManager entities, Animals animals) {
+    CowRecords(EntityManager entities, KnownAnimals animals, Versions versions) {
         this.entities = entities;
         this.animals = animals;
+        this.versions = versions;
     }
 
     /** One animal, events after {@code asOf} left out. */
-    public CowRecord ofAnimal(AnimalRow animal, LocalDate asOf) {
-        return assemble(List.of(animal), List.of(animal.id), animal.herdId, asOf)
-                .get(0);
+    public CowRecord ofAnimal(HerdRow herd, AnimalRow animal, LocalDate asOf) {
+        return assemble(List.of(animal), animal.id, herd, asOf).get(0);
     }
 
     /** All animals of a herd in order of id, events after {@code asOf} left out. */
-    public List<CowRecord> ofHerd(String herdId, LocalDate asOf) {
-        List<AnimalRow> all = animals.page(herdId, "", Integer.MAX_VALUE);
-        return assemble(all, null, herdId, asOf);
+    public List<CowRecord> ofHerd(HerdRow herd, LocalDate asOf) {
+        return assemble(animals.page(herd, "", Integer.MAX_VALUE, false), null, herd, asOf);
     }
 
-    private List<CowRecord> assemble(
-            List<AnimalRow> of, Collection<String> onlyAnimals, String herdId, LocalDate asOf) {
-        Map<String, List<CalvingRow>> calvings = events(CalvingRow.class, herdId, onlyAnimals, asOf);
-        Map<String, List<DryOffRow>> dryOffs = events(DryOffRow.class, herdId, onlyAnimals, asOf);
-        Map<String, List<DepartureRow>> departures = events(DepartureRow.class, herdId, onlyAnimals, asOf);
-        Map<String, List<TestDayRow>> testDays = events(TestDayRow.class, herdId, onlyAnimals, asOf);
+    private List<CowRecord> assemble(List<AnimalRow> of, String onlyAnimal, HerdRow herd, LocalDate asOf) {
+        Map<String, List<CalvingRow>> calvings = events(CalvingRow.class, herd, onlyAnimal, asOf);
+        Map<String, List<DryOffRow>> dryOffs = events(DryOffRow.class, herd, onlyAnimal, asOf);
+        Map<String, List<DepartureRow>> departures = events(DepartureRow.class, herd, onlyAnimal, asOf);
+        Map<String, List<TestDayRow>> testDays = events(TestDayRow.class, herd, onlyAnimal, asOf);
         return of.stream()
                 .map(animal -> new CowRecord(
                         animal.id,
@@ -66,18 +69,30 @@ public class CowRecords {
     }
 
     private <E extends AnimalEvent> Map<String, List<E>> events(
-            Class<E> kind, String herdId, Collection<String> onlyAnimals, LocalDate asOf) {
-        String some = onlyAnimals == null ? "" : " and animalId in :animals";
+            Class<E> kind, HerdRow herd, String onlyAnimal, LocalDate asOf) {
+        // the sum keeps the databases from taking the index by change, which holds nearly every row here
         var query = entities.createQuery(
-                        "from " + kind.getSimpleName() + " where herdId = :herd and date <= :asOf and withdrawn = false"
-                                + some + " order by animalId, date",
+                        "from " + kind.getSimpleName()
+                                + " where herdId = :herd and date <= :asOf and changeSeq + 0 <= :last and withdrawn = false"
+                                + (onlyAnimal == null ? "" : " and animalId = :animal") + " order by animalId, date",
                         kind)
-                .setParameter("herd", herdId)
-                .setParameter("asOf", asOf);
-        if (onlyAnimals != null) {
-            query.setParameter("animals", onlyAnimals);
+                .setParameter("herd", herd.id)
+                .setParameter("asOf", asOf)
+                .setParameter("last", herd.changeSeq);
+        if (onlyAnimal != null) {
+            query.setParameter("animal", onlyAnimal);
         }
-        return query.getResultList().stream().collect(Collectors.groupingBy(event -> event.animalId));
+        List<E> found = query.getResultList();
+        List<E> replaced = versions.replacedSince(kind, herd).stream()
+                .filter(event -> !event.withdrawn && !event.date.isAfter(asOf))
+                .filter(event -> onlyAnimal == null || event.animalId.equals(onlyAnimal))
+                .toList();
+        if (!replaced.isEmpty()) {
+            found = new ArrayList<>(found);
+            found.addAll(replaced);
+            found.sort(Comparator.comparing((E event) -> event.animalId).thenComparing(event -> event.date));
+        }
+        return found.stream().collect(Collectors.groupingBy(event -> event.animalId));
     }
 
     private static <E, T> List<T> map(List<E> rows, Function<E, T> toLibrary) {

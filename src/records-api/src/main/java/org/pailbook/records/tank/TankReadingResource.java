@@ -21,6 +21,7 @@ import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.jboss.resteasy.reactive.RestResponse;
 import org.pailbook.records.exchange.BulkQuery;
 import org.pailbook.records.exchange.HerdRecordResource;
+import org.pailbook.records.exchange.KnownAtQuery;
 import org.pailbook.records.exchange.PeriodQuery;
 import org.pailbook.records.intake.HerdRecordKind;
 import org.pailbook.records.intake.PostedAnswer;
@@ -61,8 +62,11 @@ public class TankReadingResource extends HerdRecordResource<TankReadingRow, Tank
     @Path("/{id}")
     @Operation(operationId = "getTankReading", summary = "One tank reading")
     public RestResponse<StoredView<TankReadingBody>> getTankReading(
-            @PathParam("herd") String herd, @PathParam("id") String id) {
-        return one(herd, id);
+            @PathParam("herd") String herd,
+            @PathParam("id") String id,
+            @BeanParam KnownAtQuery query,
+            @Context HttpHeaders headers) {
+        return one(herd, id, query, headers);
     }
 
     @POST

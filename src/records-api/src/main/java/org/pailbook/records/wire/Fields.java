@@ -168,15 +168,24 @@ public final class Fields {
         return node.intValue();
     }
 
-    /** {@code true} or {@code false}. */
-    public Boolean truth(String name) {
+    /** True or false. */
+    public Boolean flag(String name) {
         JsonNode node = present(name);
         if (node == null) {
             return null;
         }
         return node.isBoolean()
                 ? (Boolean) node.booleanValue()
-                : wrong(name, "not-a-truth", "must be true or false", node);
+                : wrong(name, "not-a-boolean", "must be true or false", node);
+    }
+
+    /** A finite number between two bounds, both allowed, of any precision. */
+    public Double measure(String name, double least, double most) {
+        Double value = measure(name);
+        if (value != null && !(value >= least && value <= most)) {
+            return wrong(name, "out-of-range", "must lie from " + least + " to " + most, object.get(name));
+        }
+        return value;
     }
 
     public LocalDate date(String name) {
@@ -278,7 +287,14 @@ public final class Fields {
 
     /** Notes every member that was never asked for, with the nearest known name. */
     public void finish() {
-        object.fieldNames().forEachRemaining(name -> {
+        finish(Set.of());
+    }
+
+    /** The same for an object that named these members too, only to clear them. */
+    public void finish(Set<String> cleared) {
+        Set<String> named = new LinkedHashSet<>(cleared);
+        object.fieldNames().forEachRemaining(named::add);
+        for (String name : named) {
             if (!asked.contains(name)) {
                 String nearest = NearestName.to(name, asked);
                 findings.add(FindingView.error(
@@ -288,7 +304,7 @@ public final class Fields {
                                 ? "unknown; known here: " + String.join(", ", asked)
                                 : "unknown; did you mean " + nearest + "?"));
             }
-        });
+        }
     }
 
     /** @throws Problem with every fault noted, if there is one */
