@@ -20,6 +20,15 @@ record StoredRows(Map<String, Long> counts) {
         "calving",
         "dry_off",
         "departure",
+        "milking",
+        "service",
+        "pregnancy_check",
+        "treatment",
+        "foremilk_check",
+        "tank_reading",
+        "tank_pickup",
+        "milk_use",
+        "price",
         "superseded_version",
         "herd_change"
     };

@@ -48,6 +48,11 @@ public abstract class DatedKind<E extends DatedRecord> extends RecordKind<E> {
         return record instanceof Timed timed && timed.at() != null ? Timed.minute(timed.at()) : "";
     }
 
+    /** Whether the day may lie in the future. */
+    protected boolean mayLieAhead() {
+        return false;
+    }
+
     @Override
     public final List<Column> columns() {
         List<Column> columns = new ArrayList<>(firstColumns());
@@ -102,7 +107,7 @@ public abstract class DatedKind<E extends DatedRecord> extends RecordKind<E> {
     /** Notes a day that has not come yet. */
     protected final void checkDay(Posted<E> posted, Surroundings surroundings) {
         LocalDate date = posted.record().date;
-        if (date.isAfter(surroundings.today())) {
+        if (!mayLieAhead() && date.isAfter(surroundings.today())) {
             posted.add(FindingView.error("date-in-future", posted.pointer(dayMember()), "lies in the future")
                     .seen(date.toString())
                     .expecting("at most " + surroundings.today() + ", today in the herd's zone"));

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import org.hibernate.StatelessSession;
+import org.pailbook.records.store.AnimalEvent;
 import org.pailbook.records.store.AnimalIdentifier;
 import org.pailbook.records.store.HerdRow;
 import org.pailbook.records.store.KeptKind;
@@ -102,6 +103,24 @@ public abstract class RecordKind<E extends StoredRecord> implements KeptKind<E> 
         }
         fields.finish(cleared);
         return new Posted<>(row, record, animal, fields.findings());
+    }
+
+    /** Kinds of events whose days of an animal this kind's checks look at, besides calvings and departures. */
+    protected Set<Class<? extends AnimalEvent>> looksAt() {
+        return Set.of();
+    }
+
+    /** Writes a member, if it has a value. */
+    protected static void put(ObjectNode content, String member, Object value) {
+        if (value instanceof Double number) {
+            content.put(member, number);
+        } else if (value instanceof Integer number) {
+            content.put(member, number);
+        } else if (value instanceof Boolean truth) {
+            content.put(member, truth);
+        } else if (value != null) {
+            content.put(member, value.toString());
+        }
     }
 
     final ObjectNode content(E record) {
