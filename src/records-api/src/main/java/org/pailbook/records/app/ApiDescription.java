@@ -60,6 +60,9 @@ public class ApiDescription implements OASFilter {
                 if (posts) {
                     addRefusals(operation, REFUSALS_OF_BODIES);
                 }
+                if (isRecordPost(path.getKey(), posts)) {
+                    VersionDescription.describeOnceOnly(operation);
+                }
                 if (posts && bulk) {
                     describeBulk(operation, path.getKey());
                 } else if (posts && !path.getKey().startsWith(CALCULATE)) {
@@ -67,6 +70,11 @@ public class ApiDescription implements OASFilter {
                 }
             });
         }
+    }
+
+    /** Herds are made and keys shown once by other means: only records of a herd are posted with an idempotency key. */
+    private static boolean isRecordPost(String path, boolean posts) {
+        return posts && path.startsWith("/v1/herds/{herd}/");
     }
 
     private static boolean namesNoRecord(String path) {

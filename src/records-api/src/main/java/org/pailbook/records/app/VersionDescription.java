@@ -1,5 +1,6 @@
 package org.pailbook.records.app;
 
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.eclipse.microprofile.openapi.OASFactory;
@@ -38,19 +39,56 @@ final class VersionDescription {
                     .summary("Every version of " + one(record) + ", first to last");
         } else if (item.getPUT() != null) {
             describeOne(parts[parts.length - 2], method, operation);
+        } else if (method == PathItem.HttpMethod.GET && takesClocks(operation)) {
+            describeReading(operation, "ETag of the answer you have: 304 if it would be the same");
         }
+    }
+
+    /** Whether the answer is computed for a day, as known at an instant, and is one of JSON. */
+    private static boolean takesClocks(Operation operation) {
+        List<String> names = operation.getParameters() == null
+                ? List.of()
+                : operation.getParameters().stream().map(Parameter::getName).toList();
+        // lists take both too, with a place to go on from: they are read, not computed
+        return names.contains("asOf")
+                && names.contains("knownAt")
+                && names.contains("herd")
+                && !names.contains("cursor");
+    }
+
+    private static void describeReading(Operation operation, String description) {
+        addParameter(operation, "If-None-Match", false, description);
+        addTag(operation.getResponses().getAPIResponse("200"));
+        operation
+                .getResponses()
+                .addAPIResponse("304", OASFactory.createAPIResponse().description("You have it already"));
+    }
+
+    /** For an operation that takes records. */
+    static void describeOnceOnly(Operation operation) {
+        operation.addParameter(OASFactory.createParameter()
+                .name("Idempotency-Key")
+                .in(Parameter.In.HEADER)
+                .description(
+                        "8 to 64 printable characters of your choice: sent again within 24 hours, the first answer comes again"
+                                + " with Idempotency-Replayed: true")
+                .schema(OASFactory.createSchema()
+                        .addType(Schema.SchemaType.STRING)
+                        .minLength(8)
+                        .maxLength(64)));
+        operation
+                .getResponses()
+                .addAPIResponse(
+                        "409",
+                        OASFactory.createAPIResponse()
+                                .description(
+                                        "Its keys belong to different records, or a request with this idempotency key still runs")
+                                .content(ApiDescription.content(PROBLEM, "Problem")));
     }
 
     private static void describeOne(String kind, PathItem.HttpMethod method, Operation operation) {
         switch (method) {
-            case GET -> {
-                addParameter(operation, "If-None-Match", false, "ETag of the version you have: 304 if it is in force");
-                addTag(operation.getResponses().getAPIResponse("200"));
-                operation
-                        .getResponses()
-                        .addAPIResponse(
-                                "304", OASFactory.createAPIResponse().description("You have the version in force"));
-            }
+            case GET -> describeReading(operation, "ETag of the version you have: 304 if it is in force");
             case PUT ->
                 describeChange(
                         operation,
@@ -128,7 +166,7 @@ final class VersionDescription {
             response.addHeader(
                     "ETag",
                     OASFactory.createHeader()
-                            .description("Version of the record in double quotes")
+                            .description("Names this version or answer, in double quotes")
                             .schema(OASFactory.createSchema().addType(Schema.SchemaType.STRING)));
         }
     }
