@@ -213,8 +213,13 @@ final class BadRequests {
                 of("an unknown route below", get(HERD + "/milk"), 404, "no-such-route", ""),
                 of("an unknown route below an animal", get(ANIMAL + "/milk"), 404, "no-such-route", ""),
                 of("DELETE on a list", RawRequest.of("DELETE", TEST_DAYS), 405, "method-not-allowed", "@Allow"),
-                of("PUT on a herd", RawRequest.of("PUT", HERD), 405, "method-not-allowed", "@Allow"),
-                of("PATCH on an animal", RawRequest.of("PATCH", ANIMAL), 405, "method-not-allowed", "@Allow"),
+                of("PUT on all herds", RawRequest.of("PUT", "/v1/herds"), 405, "method-not-allowed", "@Allow"),
+                of(
+                        "PATCH on all animals",
+                        RawRequest.of("PATCH", HERD + "/animals"),
+                        405,
+                        "method-not-allowed",
+                        "@Allow"),
                 of("POST on a summary", post(HERD + "/summary", "{}"), 405, "method-not-allowed", "@Allow"),
                 parameter(
                         "an address of 9,000",
@@ -272,6 +277,42 @@ final class BadRequests {
                         "malformed-csv",
                         "unknown-column",
                         "/header"),
+                refused("a cow to value that is not there", post("/v1/calculate/cow-value", "{}"), "required", "/cow"),
+                refused(
+                        "a cow to value in two stages",
+                        post(
+                                "/v1/calculate/cow-value",
+                                "{\"cow\":{\"parity\":2,\"daysInMilk\":90,\"calvingDate\":\"2025-01-01\"}}"),
+                        "not-together",
+                        "/cow/daysInMilk"),
+                refused(
+                        "a heifer cheaper than her sale",
+                        post(
+                                "/v1/calculate/cow-value",
+                                "{\"cow\":{\"parity\":2,\"daysInMilk\":90},\"prices\":{\"heiferCu\":500}}"),
+                        "contradictory-prices",
+                        "/prices/heiferCu"),
+                refused(
+                        "a price beyond all prices",
+                        post(
+                                "/v1/calculate/cow-value",
+                                "{\"cow\":{\"parity\":2,\"daysInMilk\":90},\"prices\":{\"milkCuPerKg\":1e300}}"),
+                        "out-of-range",
+                        "/prices/milkCuPerKg"),
+                refused(
+                        "a yes for true",
+                        post(
+                                "/v1/calculate/cow-value",
+                                "{\"cow\":{\"parity\":2,\"daysInMilk\":90,\"isToBeBred\":\"yes\"}}"),
+                        "not-a-boolean",
+                        "/cow/isToBeBred"),
+                refused(
+                        "a parity of the herd twice",
+                        post(
+                                "/v1/calculate/cow-value",
+                                "{\"cow\":{\"parity\":2,\"daysInMilk\":90},\"parities\":[{\"parity\":1},{\"parity\":1}]}"),
+                        "twice",
+                        "/parities/1/parity"),
                 of(
                         "a projection of 33 MB",
                         post("/v1/calculate/projections", " \n".repeat(33 << 19)),

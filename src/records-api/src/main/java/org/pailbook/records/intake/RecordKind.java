@@ -76,11 +76,11 @@ public abstract class RecordKind<E extends StoredRecord> implements KeptKind<E> 
     /** Gives a record that is known by an instant its day, which only the herd's zone tells. */
     protected void placeInHerd(E record, ZoneId zone) {}
 
-    /** Adds to the content kept of a replaced version what its members do not tell. */
-    protected void writeKept(E record, ObjectNode kept) {}
+    /** Notes beside the content of a replaced version what {@link #readContent} cannot tell by itself. */
+    protected void noteForRestoring(E record, ObjectNode kept) {}
 
-    /** Reads that back. */
-    protected void readKept(ObjectNode kept, E record) {}
+    /** Takes up again what {@link #noteForRestoring} noted. */
+    protected void takeUpNotes(E record, ObjectNode kept) {}
 
     final Posted<E> read(PostedRow row, ZoneId zone) {
         return read(row, zone, Set.of());
@@ -110,15 +110,8 @@ public abstract class RecordKind<E extends StoredRecord> implements KeptKind<E> 
         return content;
     }
 
-    /** The content as it is kept of a version that is replaced. */
-    final ObjectNode keptContent(E record) {
-        ObjectNode kept = sourcedContent(record);
-        writeKept(record, kept);
-        return kept;
-    }
-
     /** The content with source and its id. */
-    private ObjectNode sourcedContent(E record) {
+    final ObjectNode keptContent(E record) {
         ObjectNode content = content(record);
         if (record.source != null) {
             content.put("source", record.source);
@@ -127,6 +120,13 @@ public abstract class RecordKind<E extends StoredRecord> implements KeptKind<E> 
             content.put("sourceId", record.sourceId);
         }
         return content;
+    }
+
+    /** The content as it is archived of a version that is replaced; {@link #restore} reads it. */
+    final ObjectNode archived(E record) {
+        ObjectNode kept = keptContent(record);
+        noteForRestoring(record, kept);
+        return kept;
     }
 
     /** Our id of the animal the record is about; empty if it is about none. */
@@ -141,7 +141,7 @@ public abstract class RecordKind<E extends StoredRecord> implements KeptKind<E> 
      */
     public final ObjectNode wire(E record, Function<String, AnimalIdentifier> animal) {
         ObjectNode wire = JsonNodeFactory.instance.objectNode();
-        sourcedContent(record).properties().forEach(member -> {
+        keptContent(record).properties().forEach(member -> {
             JsonNode value = member.getValue();
             if (member.getKey().equals(ANIMAL_ID)) {
                 AnimalIdentifier shown = animal.apply(value.textValue());
@@ -168,7 +168,7 @@ public abstract class RecordKind<E extends StoredRecord> implements KeptKind<E> 
         if (content.has(ANIMAL_ID)) {
             assignAnimal(record, content.get(ANIMAL_ID).textValue());
         }
-        readKept(content, record);
+        takeUpNotes(record, content);
         record.source = content.path("source").textValue();
         record.sourceId = content.path("sourceId").textValue();
         record.id = version.recordId;

@@ -44,6 +44,9 @@ record HerdSummaryView(
         @Schema(description = "Mean over the cows in milk, if each is milked to day 305, kg")
         FigureView meanProjected305,
 
+        @Schema(description = "Measures with what is counted over what, and the same time a year before")
+        HerdMeasuresView measures,
+
         @Schema(description = "The cows in milk, longest in milk first")
         List<CowLineView> cowsInMilk) {
 

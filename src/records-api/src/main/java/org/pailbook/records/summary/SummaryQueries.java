@@ -37,11 +37,13 @@ import org.pailbook.records.wire.FigureView.WarningView;
 class SummaryQueries {
     private final CowRecords records;
     private final HerdLearning learning;
+    private final HerdMeasureQueries measures;
 
     @Inject
-    SummaryQueries(CowRecords records, HerdLearning learning) {
+    SummaryQueries(CowRecords records, HerdLearning learning, HerdMeasureQueries measures) {
         this.records = records;
         this.learning = learning;
+        this.measures = measures;
     }
 
     CowSummaryView ofCow(HerdRow herd, AnimalRow animal, AsOf asOf) {
@@ -123,6 +125,7 @@ class SummaryQueries {
                 FigureView.of(day.sccOfLastTestDate(), true),
                 FigureView.of(day.meanSomaticCellScore(), true),
                 FigureView.of(day.meanProjection305(), true),
+                measures.of(herd, all, cows, asOf.day()),
                 lines);
     }
 
