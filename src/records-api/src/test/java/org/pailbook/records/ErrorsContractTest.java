@@ -60,7 +60,7 @@ class ErrorsContractTest {
     }
 
     static Stream<BadRequest> badRequests() {
-        return BadRequests.all();
+        return Stream.concat(BadRequests.all(), BadKinds.all());
     }
 
     @ParameterizedTest(name = "{0}")

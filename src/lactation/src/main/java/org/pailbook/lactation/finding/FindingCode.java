@@ -210,7 +210,12 @@ public enum FindingCode {
     STANDARD_LEARNED(
             "standard-learned",
             Severity.NOTES,
-            "The standard of her group has learned from other cows of the herd; none of her own tests took part."),
+            "The standard of her group has learned from other cows of the herd, recent lactations weighing more; none of her"
+                    + " own tests took part."),
+    CALVING_SEASON(
+            "calving-season",
+            Severity.NOTES,
+            "Calvings of that time of the year lie above or below the herd's mean; that is in what is expected of her."),
     INTERVAL_FROM_PAST_ERRORS(
             "interval-from-past-errors",
             Severity.NOTES,

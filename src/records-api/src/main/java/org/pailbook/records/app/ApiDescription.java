@@ -187,6 +187,15 @@ public class ApiDescription implements OASFilter {
             case "calvings" -> "Calving";
             case "dry-offs" -> "DryOff";
             case "departures" -> "Departure";
+            case "milkings" -> "Milking";
+            case "services" -> "Service";
+            case "pregnancy-checks" -> "PregnancyCheck";
+            case "treatments" -> "Treatment";
+            case "foremilk-checks" -> "ForemilkCheck";
+            case "tank-readings" -> "TankReading";
+            case "tank-pickups" -> "TankPickup";
+            case "milk-uses" -> "MilkUse";
+            case "prices" -> "Price";
             default -> throw new IllegalStateException("no schema is named for the bulk path of " + kind);
         };
     }

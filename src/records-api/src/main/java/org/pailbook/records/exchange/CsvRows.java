@@ -108,9 +108,13 @@ public final class CsvRows implements RowReader {
         List<String> path = column.path();
         for (int depth = 0; depth < path.size() - 1; depth++) {
             String member = path.get(depth);
-            if (path.get(depth + 1).equals("0")) {
+            if (path.get(depth + 1).matches("[0-9]")) {
                 ArrayNode array = parent.withArrayProperty(member);
-                parent = array.isEmpty() ? array.addObject() : (ObjectNode) array.get(0);
+                int place = Integer.parseInt(path.get(depth + 1));
+                while (array.size() <= place) {
+                    array.addObject();
+                }
+                parent = (ObjectNode) array.get(place);
                 depth++;
             } else {
                 parent = parent.withObjectProperty(member);
@@ -118,7 +122,9 @@ public final class CsvRows implements RowReader {
         }
         String last = path.get(path.size() - 1);
         BigDecimal number = column.type() == Column.Type.NUMBER ? number(cell) : null;
-        if (number == null) {
+        if (column.type() == Column.Type.TRUTH && (cell.equals("true") || cell.equals("false"))) {
+            parent.put(last, Boolean.parseBoolean(cell));
+        } else if (number == null) {
             // text in a number's place stays text, so that the record's own check tells what was seen
             parent.put(last, cell);
         } else if (number.scale() <= 0) {

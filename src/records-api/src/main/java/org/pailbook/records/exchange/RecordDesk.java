@@ -9,7 +9,6 @@ import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.StreamingOutput;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.net.URI;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -164,7 +163,7 @@ public class RecordDesk {
                     .entity(out)
                     .build();
         } catch (IOException spoolFailed) {
-            throw new UncheckedIOException(spoolFailed);
+            throw BulkReport.spoolFailed(spoolFailed);
         }
     }
 

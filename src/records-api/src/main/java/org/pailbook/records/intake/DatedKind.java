@@ -12,8 +12,7 @@ import org.pailbook.records.wire.FindingView;
 
 /** A kind of record that belongs to a day: of one animal ({@link EventKind}) or of the herd ({@link HerdRecordKind}). */
 public abstract class DatedKind<E extends DatedRecord> extends RecordKind<E> {
-    /** In archived content: the day of a timed record, as its herd's zone told it. */
-    private static final String LOCAL_DAY = "localDay";
+    private static final String KEPT_DAY = "herdDay";
 
     /** An empty record. */
     protected abstract E newRecord();
@@ -46,6 +45,11 @@ public abstract class DatedKind<E extends DatedRecord> extends RecordKind<E> {
     /** What tells records of one day apart, besides the animal; for a timed record its minute. */
     protected Object keyBesides(E record) {
         return record instanceof Timed timed && timed.at() != null ? Timed.minute(timed.at()) : "";
+    }
+
+    /** Whether the day may lie in the future. */
+    protected boolean mayLieAhead() {
+        return false;
     }
 
     @Override
@@ -85,24 +89,25 @@ public abstract class DatedKind<E extends DatedRecord> extends RecordKind<E> {
         writeDetails(record, content);
     }
 
+    /** A timed record keeps the day it had: the herd may have another zone when it is read back. */
     @Override
-    protected final void noteForRestoring(E record, ObjectNode kept) {
+    protected final void writeKept(E record, ObjectNode kept) {
         if (record instanceof Timed) {
-            kept.put(LOCAL_DAY, record.date.toString());
+            kept.put(KEPT_DAY, record.date.toString());
         }
     }
 
     @Override
-    protected final void takeUpNotes(E record, ObjectNode kept) {
-        if (record instanceof Timed) {
-            record.date = LocalDate.parse(kept.get(LOCAL_DAY).textValue());
+    protected final void readKept(ObjectNode kept, E record) {
+        if (kept.has(KEPT_DAY)) {
+            record.date = LocalDate.parse(kept.get(KEPT_DAY).textValue());
         }
     }
 
     /** Notes a day that has not come yet. */
     protected final void checkDay(Posted<E> posted, Surroundings surroundings) {
         LocalDate date = posted.record().date;
-        if (date.isAfter(surroundings.today())) {
+        if (!mayLieAhead() && date.isAfter(surroundings.today())) {
             posted.add(FindingView.error("date-in-future", posted.pointer(dayMember()), "lies in the future")
                     .seen(date.toString())
                     .expecting("at most " + surroundings.today() + ", today in the herd's zone"));

@@ -3,7 +3,9 @@ package org.pailbook.records.intake;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.OptionalInt;
 import org.hibernate.StatelessSession;
+import org.pailbook.lactation.day.DaysInMilk;
 import org.pailbook.records.store.AnimalEvent;
 import org.pailbook.records.store.HerdRow;
 import org.pailbook.records.wire.FindingView;
@@ -60,6 +62,34 @@ public abstract class EventKind<E extends AnimalEvent> extends DatedKind<E> {
                         "dates",
                         posted.stream().map(record -> record.date).distinct().toList())
                 .getResultList();
+    }
+
+    /** Refuses a day after the animal left. */
+    protected final void checkPresent(Posted<E> posted, Surroundings surroundings) {
+        E record = posted.record();
+        surroundings
+                .departureBefore(record.animalId, record.date)
+                .ifPresent(left -> posted.add(FindingView.error(
+                                "after-departure", posted.pointer(dayMember()), "lies after the animal left the herd")
+                        .seen(record.date.toString())
+                        .expecting("at most " + left + "; if she came back, say so in her departure")));
+    }
+
+    /** Notes the day of her lactation, or warns that there is none. @param effect what follows if there is none */
+    protected final OptionalInt noteLactationDay(Posted<E> posted, Surroundings surroundings, String effect) {
+        E record = posted.record();
+        LocalDate calved =
+                surroundings.calvingOnOrBefore(record.animalId, record.date).orElse(null);
+        if (calved == null) {
+            posted.add(FindingView.warning(
+                    "no-calving-before",
+                    posted.pointer(dayMember()),
+                    "no calving on or before this day is recorded; " + effect));
+            return OptionalInt.empty();
+        }
+        int daysInMilk = DaysInMilk.on(calved, record.date);
+        posted.inLactationDay(daysInMilk);
+        return OptionalInt.of(daysInMilk);
     }
 
     @Override

@@ -80,8 +80,8 @@ public class RecordIntake {
         List<Posted<E>> readable =
                 posted.stream().filter(row -> !row.isRefused()).toList();
         StoredBefore<E> before = StoredBefore.load(session, kind, herd, readable);
-        Surroundings surroundings =
-                Surroundings.load(session, herd, animalIds(readable), LocalDate.ofInstant(turn.at(), herd.zone()));
+        Surroundings surroundings = Surroundings.load(
+                session, herd, animalIds(readable), LocalDate.ofInstant(turn.at(), herd.zone()), kind.looksAt());
         Settlement<E> settlement = new Settlement<>(kind, before);
         for (Posted<E> row : posted) {
             if (!row.isRefused()) {

@@ -37,7 +37,8 @@ public enum ProblemCode {
     HEADERS_TOO_LARGE(431, "headers-too-large", "The headers are too large"),
     INTERNAL(500, "internal", "Something went wrong on our side"),
     NOT_IMPLEMENTED(501, "method-not-implemented", "This method is not known here"),
-    BUSY(503, "busy", "The service is busy");
+    BUSY(503, "busy", "The service is busy"),
+    STORAGE_UNAVAILABLE(503, "storage-unavailable", "The records cannot be reached or written now");
 
     private final int status;
     private final String code;

@@ -55,10 +55,17 @@ public class CowRecords {
                                 Optional.ofNullable(animal.birthDate),
                                 map(calvings.get(animal.id), CalvingRow::toLibrary),
                                 map(dryOffs.get(animal.id), DryOffRow::toLibrary),
-                                map(departures.get(animal.id), DepartureRow::toLibrary),
+                                map(away(departures.get(animal.id), asOf), DepartureRow::toLibrary),
                                 List.of(),
                                 map(testDays.get(animal.id), TestDayRow::toLibrary))))
                 .toList();
+    }
+
+    /** Departures after which she has not come back. */
+    private static List<DepartureRow> away(List<DepartureRow> departures, LocalDate asOf) {
+        return departures == null
+                ? null
+                : departures.stream().filter(left -> left.isOpen(asOf)).toList();
     }
 
     private <E extends AnimalEvent> Map<String, List<E>> events(
