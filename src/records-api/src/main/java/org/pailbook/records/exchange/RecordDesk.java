@@ -138,9 +138,16 @@ public class RecordDesk {
             RecordKind<E> kind, HerdRow herd, BulkQuery query, InputStream body, HttpHeaders headers) {
         requirePlain(headers);
         BulkOptions options = query.options();
-        String mediaType = BulkIntake.mediaType(headers.getHeaderString(HttpHeaders.CONTENT_TYPE));
+        String contentType = headers.getHeaderString(HttpHeaders.CONTENT_TYPE);
+        String mediaType = BulkIntake.mediaType(contentType);
         try (BulkTurns.Turn turn = turns.take()) {
-            BulkReport report = bulk.take(kind, herd, caller.keyId(), mediaType, body, options);
+            InputStream rows = body;
+            if (mediaType.equals(FormFile.MEDIA_TYPE)) {
+                FormFile file = new FormFile(body, contentType);
+                mediaType = file.mediaType();
+                rows = file;
+            }
+            BulkReport report = bulk.take(kind, herd, caller.keyId(), mediaType, rows, options);
             boolean rejected = options.atomic() && report.count(Outcome.REFUSED) > 0;
             log.many(kind.name(), WriteLog.countsOf(report), !rejected && !options.dryRun());
             Map<String, Object> first = new LinkedHashMap<>();

@@ -8,6 +8,7 @@ public enum ProblemCode {
     NOT_UTF8(400, "not-utf8", "The body is not UTF-8 text"),
     EMPTY_BODY(400, "empty-body", "A body is needed"),
     UNKNOWN_PARAMETER(400, "unknown-parameter", "The address has an unknown parameter"),
+    MALFORMED_FORM(400, "malformed-form", "The form could not be read"),
     BAD_PARAMETER(400, "bad-parameter", "A parameter could not be read"),
     BAD_PATH(400, "bad-path", "The path could not be read"),
     BAD_CURSOR(400, "bad-cursor", "The cursor is not one this service gave"),
