@@ -44,7 +44,7 @@ public final class ForemilkCheckKind extends EventKind<ForemilkCheckRow> {
                 Column.text("quarter", "quarter"),
                 Column.text("finding", "finding"),
                 Column.text("udder", "udder"),
-                Column.truth("cow_ill", "cowIll"),
+                Column.flag("cow_ill", "cowIll"),
                 Column.text("action", "action"),
                 Column.text("checked_by", "checkedBy"),
                 Column.text("note", "note"));
