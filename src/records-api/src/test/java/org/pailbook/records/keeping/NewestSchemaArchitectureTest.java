@@ -15,13 +15,15 @@ class NewestSchemaArchitectureTest {
     void theNewestSchemaTheStartKnowsIsTheNewestMigration() throws IOException {
         Pattern version = Pattern.compile("V([0-9]+)__.*\\.sql");
         try (Stream<Path> scripts = Files.list(Path.of("src/main/resources/db/migration"))) {
-            int newest = scripts.map(script -> version.matcher(script.getFileName().toString()))
+            int newest = scripts.map(
+                            script -> version.matcher(script.getFileName().toString()))
                     .filter(Matcher::matches)
                     .mapToInt(matched -> Integer.parseInt(matched.group(1)))
                     .max()
                     .orElseThrow();
             assertThat(KeptDatabase.NEWEST_SCHEMA)
-                    .as("KeptDatabase.NEWEST_SCHEMA is raised with each migration, so that an older build refuses the database")
+                    .as(
+                            "KeptDatabase.NEWEST_SCHEMA is raised with each migration, so that an older build refuses the database")
                     .isEqualTo(newest);
         }
     }

@@ -27,7 +27,9 @@ class PackagedKeepingIT {
     Path folder;
 
     private PackagedRun on(String kind) throws IOException {
-        return kind.equals("sqlite") ? PackagedRun.onSqlite(Files.createDirectories(folder.resolve("data"))) : PackagedRun.onPostgresql();
+        return kind.equals("sqlite")
+                ? PackagedRun.onSqlite(Files.createDirectories(folder.resolve("data")))
+                : PackagedRun.onPostgresql();
     }
 
     @ParameterizedTest
@@ -71,8 +73,8 @@ class PackagedKeepingIT {
                 Statement statement = database.createStatement()) {
             for (String row : List.of(
                     "insert into herd values (" + herd + ", 'old-lane', 'Old Lane', 'Europe/Dublin', 4, " + noted + ")",
-                    "insert into animal values (" + cow + ", " + herd + ", 'Rosie', 'HOL', 'female', '2020-01-01', 1, 1, "
-                            + noted + ", null, null, false)",
+                    "insert into animal values (" + cow + ", " + herd
+                            + ", 'Rosie', 'HOL', 'female', '2020-01-01', 1, 1, " + noted + ", null, null, false)",
                     "insert into animal_identifier values ('01980000-0000-7000-8000-000000000004', " + herd + ", " + cow
                             + ", 'example.eartag', 'OL-1', 0)",
                     "insert into calving values ('01980000-0000-7000-8000-000000000005', " + herd + ", " + cow
@@ -93,7 +95,9 @@ class PackagedKeepingIT {
     void aCopyMadeWhileWritingGoesOnHoldsWhatWasAcknowledgedBeforeAndComesBack(String kind) throws Exception {
         Path copy = folder.resolve("copy");
         try (PackagedRun run = on(kind)) {
-            assumeTrue(run.canDump(), "pg_dump, pg_restore and psql are not installed: backup on PostgreSQL is not tested");
+            assumeTrue(
+                    run.canDump(),
+                    "pg_dump, pg_restore and psql are not installed: backup on PostgreSQL is not tested");
             run.set("PAILBOOK_REQUESTS_PER_MINUTE", "0");
             run.startService();
             run.post("/v1/herds", "{\"code\":\"old-lane\",\"name\":\"Old Lane\",\"timeZone\":\"UTC\"}", 201);
@@ -194,7 +198,10 @@ class PackagedKeepingIT {
     private static String assertRefused(PackagedRun run, String words) throws IOException, InterruptedException {
         PackagedRun.Ended ended = run.command();
         assertThat(ended.code()).as(ended.said()).isEqualTo(1);
-        assertThat(ended.said().strip()).startsWith("Pailbook does not start: ").contains(words).hasLineCount(1);
+        assertThat(ended.said().strip())
+                .startsWith("Pailbook does not start: ")
+                .contains(words)
+                .hasLineCount(1);
         return ended.said();
     }
 }

@@ -135,7 +135,10 @@ final class PackagedRun implements AutoCloseable {
 
     private Process start(String... words) throws IOException {
         List<String> command = new ArrayList<>(List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-Xmx256m", "-jar", jar.toString()));
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-Xmx256m",
+                "-jar",
+                jar.toString()));
         command.addAll(List.of(words));
         ProcessBuilder builder = new ProcessBuilder(command).redirectErrorStream(true);
         builder.environment().putAll(environment);
@@ -156,7 +159,8 @@ final class PackagedRun implements AutoCloseable {
     }
 
     private HttpRequest.Builder request(String path) {
-        return HttpRequest.newBuilder(URI.create("http://localhost:" + port + path)).header("X-API-Key", KEY);
+        return HttpRequest.newBuilder(URI.create("http://localhost:" + port + path))
+                .header("X-API-Key", KEY);
     }
 
     private static JsonNode send(HttpRequest request, int status) throws IOException, InterruptedException {
