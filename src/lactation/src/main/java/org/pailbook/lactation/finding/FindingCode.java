@@ -222,6 +222,10 @@ public enum FindingCode {
             Severity.NOTES,
             "The standard of her group has learned from other cows of the herd, recent lactations weighing more; none of her"
                     + " own tests took part."),
+    WEEKLY_MEANS(
+            "weekly-means",
+            Severity.NOTES,
+            "So many days were measured that fat and protein go by the means of weeks instead of single days."),
     CALVING_SEASON(
             "calving-season",
             Severity.NOTES,
@@ -248,6 +252,14 @@ public enum FindingCode {
             "pregnancy-not-checked",
             Severity.WEAKENS,
             "Her pregnancy is not checked and counts by chance; check her before deciding."),
+    PRICES_CONTRADICT(
+            "prices-contradict",
+            Severity.WEAKENS,
+            "A heifer costs no more than a first-lactation cow sells for; the list is by milk only."),
+    CONCEPTION_ASSUMED(
+            "conception-assumed",
+            Severity.WEAKENS,
+            "She is pregnant as far as can be told, and nothing tells since when; a usual time stood in."),
     MILK_LEVEL_ASSUMED(
             "milk-level-assumed", Severity.WEAKENS, "Her milk level is not known; the mean of her group stood in."),
     MILK_LEVEL_OF_ONE_TEST("milk-level-of-one-test", Severity.WEAKENS, "Her milk level rests on one test day."),
