@@ -52,9 +52,9 @@ class LibraryArchitectureTest {
                 "finding", "method", "figure", "day", "testday", "curve", "accumulation", "reference", "internal"
             }),
             Map.entry("udderhealth", new String[] {"finding", "method", "figure", "day", "testday", "event"}),
-            Map.entry(
-                    "culling",
-                    new String[] {"finding", "method", "figure", "day", "correctedmilk", "curve", "internal"}),
+            Map.entry("culling", new String[] {
+                "finding", "method", "figure", "day", "breeding", "correctedmilk", "curve", "internal"
+            }),
             Map.entry("breeding", new String[] {"finding", "method", "figure", "day", "event", "internal"}),
             Map.entry("withheld", new String[] {"day", "event"}),
             Map.entry("summary", new String[] {

@@ -36,6 +36,9 @@ class ServiceArchitectureTest {
         "..records.price..",
         "..records.projection..",
         "..records.summary..",
+        "..records.reproduction..",
+        "..records.udder..",
+        "..records.withheld..",
         "..records.calculate..",
         "..records.feed.."
     };

@@ -73,6 +73,13 @@ record CowPlace(
         if (cow.pregnancy().kind() == PregnancyState.Kind.INSEMINATED) {
             findings.add(Finding.on(cow.pregnancy().date().orElseThrow(), FindingCode.PREGNANCY_NOT_CHECKED)
                     .withSeen("inseminated; counted as pregnant with a chance of " + 100 * pregnantShare + " %"));
+        } else if (cow.pregnancy().kind() == PregnancyState.Kind.PREGNANT_SINCE_ASSUMED) {
+            findings.add(Finding.of(FindingCode.CONCEPTION_ASSUMED)
+                    .withSeen(cow.pregnancy()
+                            .date()
+                            .map(day -> "counted from " + day)
+                            .orElseGet(() -> "dry, counted as "
+                                    + cow.pregnancy().monthsPregnant().orElseThrow() + " months pregnant")));
         } else if (cow.pregnancy().kind() == PregnancyState.Kind.NOT_KNOWN) {
             findings.add(Finding.of(FindingCode.PREGNANCY_NOT_CHECKED)
                     .withSeen("neither insemination nor check on record; counted as open"));

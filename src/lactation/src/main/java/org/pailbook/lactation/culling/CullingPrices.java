@@ -8,7 +8,7 @@ package org.pailbook.lactation.culling;
  * @param dryFeedCuPerKgDryMatter feed of dry cows, cu per kg of dry matter
  * @param otherCostCuPerMonth every other cost of a cow, cu per month of 30.4375 days
  * @param breedingCuPerOpenMonth inseminations and checks, cu per month in which an open cow is bred (months 3 to 12)
- * @param calfCu a calf at birth
+ * @param calfCu a calf at birth; below 0 where it costs
  * @param heiferCu a heifer that calves today, the replacement
  * @param saleCuPerKgLive a cow sold by choice, cu per kg live weight
  * @param unplannedSaleShare share of that received when she leaves unplanned, 0 to 1
@@ -40,7 +40,9 @@ public record CullingPrices(
         requireNotNegative("dryFeedCuPerKgDryMatter", dryFeedCuPerKgDryMatter);
         requireNotNegative("otherCostCuPerMonth", otherCostCuPerMonth);
         requireNotNegative("breedingCuPerOpenMonth", breedingCuPerOpenMonth);
-        requireNotNegative("calfCu", calfCu);
+        if (!Double.isFinite(calfCu)) {
+            throw new IllegalArgumentException("calfCu (" + calfCu + ") must be finite");
+        }
         requireNotNegative("heiferCu", heiferCu);
         requireNotNegative("saleCuPerKgLive", saleCuPerKgLive);
         if (!(unplannedSaleShare >= 0 && unplannedSaleShare <= 1)) {

@@ -156,7 +156,8 @@ public final class KeepOrReplace {
         cow.pregnancy()
                 .date()
                 .ifPresent(day -> figure.input(UsedInput.used(
-                        cow.pregnancy().kind() == PregnancyState.Kind.PREGNANT ? "conception" : "insemination", day)));
+                        cow.pregnancy().kind() == PregnancyState.Kind.INSEMINATED ? "insemination" : "conception",
+                        day)));
         if (cow.milk().testDays() == 0) {
             figure.finding(Finding.of(FindingCode.MILK_LEVEL_ASSUMED)
                     .withSeen(cow.milk().equals(MilkLevel.NOT_KNOWN) ? "no test day" : "given without test days"));

@@ -2,6 +2,7 @@ package org.pailbook.lactation.culling;
 
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
+import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 
 /**
@@ -12,6 +13,8 @@ import java.util.stream.IntStream;
 public record MilkByMonth(List<Double> kgPerDay) {
     /** Three years: cows open for longer are not followed further. */
     static final int MONTHS = 36;
+
+    private static final int FALL_DAYS = 60;
 
     public MilkByMonth {
         kgPerDay = List.copyOf(kgPerDay);
@@ -30,6 +33,20 @@ public record MilkByMonth(List<Double> kgPerDay) {
         return new MilkByMonth(IntStream.rangeClosed(1, MONTHS)
                 .mapToObj(month -> Math.max(0, kgOnDay.applyAsDouble(middleDay(month))))
                 .toList());
+    }
+
+    /**
+     * From a mean that is trusted to a day only; after it the milk goes on to fall as it did over the last {@value #FALL_DAYS} days.
+     *
+     * @param kgOnDay day in milk to kg, above 0 on the last days
+     * @param lastDay above {@value #FALL_DAYS}
+     */
+    public static MilkByMonth ofMeanTo(IntToDoubleFunction kgOnDay, int lastDay) {
+        double last = kgOnDay.applyAsDouble(lastDay);
+        double ratio = Math.min(1, last / kgOnDay.applyAsDouble(lastDay - FALL_DAYS));
+        return ofCurve(day -> day <= lastDay
+                ? kgOnDay.applyAsDouble((int) Math.round(day))
+                : last * Math.pow(ratio, (day - lastDay) / FALL_DAYS));
     }
 
     /** Day in milk in the middle of a month. */

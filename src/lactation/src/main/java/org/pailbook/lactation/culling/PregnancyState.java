@@ -5,6 +5,9 @@ import java.time.temporal.ChronoUnit;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
+import org.pailbook.lactation.breeding.BreedingPeriod;
+import org.pailbook.lactation.breeding.BreedingRecord;
+import org.pailbook.lactation.breeding.Pregnancy;
 
 /**
  * What is known of a cow's pregnancy.
@@ -21,6 +24,9 @@ public record PregnancyState(Kind kind, Optional<LocalDate> date, OptionalInt mo
     static final double HEAT_SEEN_SHARE = 0.60;
 
     private static final int CYCLE_DAYS = 21;
+    private static final int DAYS_AT_FIRST_CHECK = 35;
+    private static final int MONTHS_WHEN_DRY = 8;
+    private static final int SURELY_OPEN_DAYS = 42;
 
     public static final PregnancyState OPEN = new PregnancyState(Kind.OPEN, Optional.empty(), OptionalInt.empty());
 
@@ -32,6 +38,8 @@ public record PregnancyState(Kind kind, Optional<LocalDate> date, OptionalInt mo
     public enum Kind {
         OPEN,
         PREGNANT,
+        /** Pregnant as far as can be told; since when is assumed. */
+        PREGNANT_SINCE_ASSUMED,
         INSEMINATED,
         NOT_KNOWN
     }
@@ -40,8 +48,9 @@ public record PregnancyState(Kind kind, Optional<LocalDate> date, OptionalInt mo
         Objects.requireNonNull(kind, "kind");
         Objects.requireNonNull(date, "date");
         Objects.requireNonNull(monthsPregnant, "monthsPregnant");
-        boolean isDated = kind == Kind.INSEMINATED || (kind == Kind.PREGNANT && monthsPregnant.isEmpty());
-        if (isDated != date.isPresent() || (monthsPregnant.isPresent() && kind != Kind.PREGNANT)) {
+        boolean isPregnant = kind == Kind.PREGNANT || kind == Kind.PREGNANT_SINCE_ASSUMED;
+        boolean isDated = kind == Kind.INSEMINATED || (isPregnant && monthsPregnant.isEmpty());
+        if (isDated != date.isPresent() || (monthsPregnant.isPresent() && !isPregnant)) {
             throw new IllegalArgumentException(
                     kind + " does not go with date " + date + " and monthsPregnant " + monthsPregnant);
         }
@@ -66,12 +75,52 @@ public record PregnancyState(Kind kind, Optional<LocalDate> date, OptionalInt mo
     }
 
     /**
+     * As her breeding record tells. Found pregnant and nothing tells since when: since {@value #DAYS_AT_FIRST_CHECK} days before the check.
+     * Dried off without a service or check on record: {@value #MONTHS_WHEN_DRY} months, for cows are dried off in calf. Calved less than {@value
+     * #SURELY_OPEN_DAYS} days ago: open. These numbers are ours.
+     */
+    public static PregnancyState ofRecord(BreedingRecord record) {
+        BreedingPeriod now = record.now();
+        return switch (record.state()) {
+            case PREGNANT -> {
+                Pregnancy pregnancy = now.goingOn().orElseThrow();
+                yield pregnancy
+                        .conception()
+                        .map(PregnancyState::pregnantSince)
+                        .orElseGet(() -> assumedSince(pregnancy.confirmedOn(), now.calving()));
+            }
+            case SERVED -> inseminatedOn(now.lastService().orElseThrow().date());
+            case OPEN -> {
+                boolean isTold =
+                        now.lastService().isPresent() || !now.pregnancies().isEmpty();
+                if (!isTold && record.isDry()) {
+                    yield new PregnancyState(
+                            Kind.PREGNANT_SINCE_ASSUMED, Optional.empty(), OptionalInt.of(MONTHS_WHEN_DRY));
+                }
+                yield isTold || record.daysSinceCalving().orElse(SURELY_OPEN_DAYS) < SURELY_OPEN_DAYS
+                        ? OPEN
+                        : NOT_KNOWN;
+            }
+            case LEFT -> NOT_KNOWN;
+        };
+    }
+
+    private static PregnancyState assumedSince(Optional<LocalDate> check, Optional<LocalDate> calving) {
+        if (check.isEmpty()) {
+            return NOT_KNOWN;
+        }
+        LocalDate assumed = check.get().minusDays(DAYS_AT_FIRST_CHECK);
+        LocalDate since = calving.filter(assumed::isBefore).orElse(assumed);
+        return new PregnancyState(Kind.PREGNANT_SINCE_ASSUMED, Optional.of(since), OptionalInt.empty());
+    }
+
+    /**
      * Chance that she is pregnant. After an insemination the conception rate; once a cycle of 21 days has passed and no return was seen,
      * {@code c / (c + (1 - c)(1 - h))} by Bayes, h being the share of heats seen.
      */
     public double pregnantShare(LocalDate asOf) {
         return switch (kind) {
-            case PREGNANT -> 1;
+            case PREGNANT, PREGNANT_SINCE_ASSUMED -> 1;
             case OPEN, NOT_KNOWN -> 0;
             case INSEMINATED ->
                 ChronoUnit.DAYS.between(date.orElseThrow(), asOf) < CYCLE_DAYS

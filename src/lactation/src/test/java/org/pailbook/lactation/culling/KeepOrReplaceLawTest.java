@@ -10,6 +10,12 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.pailbook.lactation.breeding.BreedingHistory;
+import org.pailbook.lactation.breeding.BreedingRecord;
+import org.pailbook.lactation.event.Calving;
+import org.pailbook.lactation.event.DryOff;
+import org.pailbook.lactation.event.Insemination;
+import org.pailbook.lactation.event.PregnancyCheck;
 import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.finding.FindingCode;
 
@@ -281,6 +287,48 @@ class KeepOrReplaceLawTest {
         assertThat(list.get(0).levelPct().orThrow()).isCloseTo(90, within(ROUNDING));
         assertThat(list.get(0).levelPct().findings()).extracting(Finding::code).contains(FindingCode.PRICES_NOT_SET);
         assertThat(list.get(2).levelPct().value()).isEmpty();
+    }
+
+    @Test
+    void herBreedingRecordTellsWhetherSheIsPregnant() {
+        LocalDate calved = AS_OF.minusDays(150);
+        BreedingHistory calving = BreedingHistory.NONE.withCalvings(List.of(Calving.on(calved)));
+        BreedingHistory served = calving.withInseminations(List.of(Insemination.on(calved.plusDays(70))));
+        assertThat(stateOf(calving)).isEqualTo(PregnancyState.NOT_KNOWN);
+        assertThat(stateOf(served)).isEqualTo(PregnancyState.inseminatedOn(calved.plusDays(70)));
+        assertThat(stateOf(served.withChecks(
+                        List.of(PregnancyCheck.of(calved.plusDays(110), PregnancyCheck.Result.PREGNANT)))))
+                .isEqualTo(PregnancyState.pregnantSince(calved.plusDays(70)));
+        assertThat(stateOf(served.withChecks(
+                        List.of(PregnancyCheck.of(calved.plusDays(110), PregnancyCheck.Result.OPEN)))))
+                .isEqualTo(PregnancyState.OPEN);
+        // found pregnant and never served as far as is known: 35 days before the check
+        PregnancyState assumed = stateOf(
+                calving.withChecks(List.of(PregnancyCheck.of(calved.plusDays(110), PregnancyCheck.Result.PREGNANT))));
+        assertThat(assumed.date()).contains(calved.plusDays(75));
+        assertThat(assumed.pregnantShare(AS_OF)).isEqualTo(1);
+        assertThat(stateOf(calving.withDryOffs(List.of(new DryOff(calved.plusDays(120)))))
+                        .monthsPregnant())
+                .hasValue(8);
+        assertThat(PregnancyState.ofRecord(BreedingRecord.of("A", calving, calved.plusDays(20))))
+                .isEqualTo(PregnancyState.OPEN);
+        CowOutlook outlook = REFERENCE.of(CullingCow.of("A", 2, calved, assumed, MilkLevel.NOT_KNOWN), AS_OF);
+        assertThat(outlook.retentionPayoff().findings())
+                .extracting(Finding::code)
+                .contains(FindingCode.CONCEPTION_ASSUMED);
+    }
+
+    private static PregnancyState stateOf(BreedingHistory history) {
+        return PregnancyState.ofRecord(BreedingRecord.of("A", history, AS_OF));
+    }
+
+    @Test
+    void aMeanThatEndsGoesOnToFallAsItDid() {
+        // halves in 60 days up to day 305
+        MilkByMonth milk = MilkByMonth.ofMeanTo(day -> 40 * Math.pow(0.5, day / 60.0), 305);
+        assertThat(milk.kgPerDay(20)).isCloseTo(40 * Math.pow(0.5, 19.5 * 30.4375 / 60), within(0.01));
+        // one that rises at the end is held
+        assertThat(MilkByMonth.ofMeanTo(day -> day, 305).kgPerDay(20)).isCloseTo(305, within(ROUNDING));
     }
 
     @Test

@@ -62,6 +62,9 @@ public class ApiDescription implements OASFilter {
             addCreated(operation);
         }
         ApiRefusals.addTo(operation, path, method, open);
+        if (method == HttpMethod.POST && path.startsWith("/v1/herds/{herd}/")) {
+            VersionDescription.describeOnceOnly(operation);
+        }
     }
 
     /** Which scope the operation needs; null where any key will do. The contract tests hold this against the service. */

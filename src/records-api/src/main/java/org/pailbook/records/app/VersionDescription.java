@@ -1,5 +1,6 @@
 package org.pailbook.records.app;
 
+import java.util.List;
 import org.eclipse.microprofile.openapi.OASFactory;
 import org.eclipse.microprofile.openapi.models.OpenAPI;
 import org.eclipse.microprofile.openapi.models.Operation;
@@ -26,19 +27,56 @@ final class VersionDescription {
                     .summary("Every version of " + one(record) + ", first to last");
         } else if (api.getPaths().getPathItem(path).getPUT() != null) {
             describeOne(ApiDescription.recordName(api, list), method, operation);
+        } else if (method == PathItem.HttpMethod.GET && takesClocks(operation)) {
+            describeReading(operation, "ETag of the answer you have: 304 if it would be the same");
         }
+    }
+
+    /** Whether the answer is computed for a day, as known at an instant, and is one of JSON. */
+    private static boolean takesClocks(Operation operation) {
+        List<String> names = operation.getParameters() == null
+                ? List.of()
+                : operation.getParameters().stream().map(Parameter::getName).toList();
+        // lists take both too, with a place to go on from: they are read, not computed
+        return names.contains("asOf")
+                && names.contains("knownAt")
+                && names.contains("herd")
+                && !names.contains("cursor");
+    }
+
+    private static void describeReading(Operation operation, String description) {
+        addParameter(operation, "If-None-Match", false, description);
+        addTag(operation.getResponses().getAPIResponse("200"));
+        operation
+                .getResponses()
+                .addAPIResponse("304", OASFactory.createAPIResponse().description("You have it already"));
+    }
+
+    /** For an operation that takes records. */
+    static void describeOnceOnly(Operation operation) {
+        operation.addParameter(OASFactory.createParameter()
+                .name("Idempotency-Key")
+                .in(Parameter.In.HEADER)
+                .description(
+                        "8 to 64 printable characters of your choice: sent again within 24 hours, the first answer comes again"
+                                + " with Idempotency-Replayed: true")
+                .schema(OASFactory.createSchema()
+                        .addType(Schema.SchemaType.STRING)
+                        .minLength(8)
+                        .maxLength(64)));
+        operation
+                .getResponses()
+                .addAPIResponse(
+                        "409",
+                        OASFactory.createAPIResponse()
+                                .description(
+                                        "Its keys belong to different records, or a request with this idempotency key still runs")
+                                .content(ApiBulk.content(ApiRefusals.MEDIA_TYPE, "Problem")));
     }
 
     private static void describeOne(String record, PathItem.HttpMethod method, Operation operation) {
         switch (method) {
-            case GET -> {
-                addParameter(operation, "If-None-Match", false, "ETag of the version you have: 304 if it is in force");
-                addTag(operation.getResponses().getAPIResponse("200"));
-                operation
-                        .getResponses()
-                        .addAPIResponse(
-                                "304", OASFactory.createAPIResponse().description("You have the version in force"));
-            }
+            case GET -> describeReading(operation, "ETag of the version you have: 304 if it is in force");
             case PUT -> {
                 describeChange(operation, "replace" + record, "Put another content in the place of " + one(record));
                 takeBody(
