@@ -31,7 +31,8 @@ class ServiceArchitectureTest {
         "..records.testday..",
         "..records.projection..",
         "..records.summary..",
-        "..records.calculate.."
+        "..records.calculate..",
+        "..records.report.."
     };
 
     private static final JavaClasses SERVICE = new ClassFileImporter()

@@ -8,6 +8,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.pailbook.lactation.testday.CowHistory;
@@ -15,6 +16,9 @@ import org.pailbook.lactation.testday.CowHistory;
 /** Reads what is recorded of cows up to a day, for computing. Withdrawn records take no part. */
 @ApplicationScoped
 public class CowRecords {
+    /** Some 20,000 rows at most, if each has ten lactations of ten tests. Ours. */
+    private static final int ANIMALS_A_PART = 200;
+
     private final EntityManager entities;
     private final Animals animals;
 
@@ -34,6 +38,21 @@ public class CowRecords {
     public List<CowRecord> ofHerd(String herdId, LocalDate asOf) {
         List<AnimalRow> all = animals.page(herdId, "", Integer.MAX_VALUE);
         return assemble(all, null, herdId, asOf);
+    }
+
+    /**
+     * All animals of a herd in order of id, some at a time, so that a herd of any size can be gone through; events after {@code asOf} left
+     * out.
+     */
+    public void inParts(String herdId, LocalDate asOf, BiConsumer<List<AnimalRow>, List<CowRecord>> part) {
+        List<AnimalRow> some = animals.page(herdId, "", ANIMALS_A_PART);
+        while (!some.isEmpty()) {
+            part.accept(
+                    some, assemble(some, some.stream().map(animal -> animal.id).toList(), herdId, asOf));
+            String last = some.get(some.size() - 1).id;
+            entities.clear(); // what was read stays with the request otherwise
+            some = animals.page(herdId, last, ANIMALS_A_PART);
+        }
     }
 
     private List<CowRecord> assemble(

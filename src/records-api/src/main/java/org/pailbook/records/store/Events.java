@@ -6,6 +6,7 @@ import jakarta.persistence.EntityManager;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /** Lists of events of any kind, and single ones. */
 @ApplicationScoped
@@ -22,6 +23,8 @@ public class Events {
 
     /** Place of a record in the fixed order of lists: by day, then by id. */
     public record Position(LocalDate date, String id) {}
+
+    private static final int RECORDS_A_PART = 1_000;
 
     private final EntityManager entities;
 
@@ -61,6 +64,21 @@ public class Events {
                     .setParameter("afterId", selection.after().id());
         }
         return query.setMaxResults(most).getResultList();
+    }
+
+    /** All records in force up to a day, by day and id, some at a time. */
+    public <E extends AnimalEvent> void inParts(Class<E> kind, String herdId, LocalDate to, Consumer<List<E>> part) {
+        Position after = null;
+        List<E> some;
+        do {
+            some = list(kind, herdId, new Selection(null, null, to, after), RECORDS_A_PART);
+            if (!some.isEmpty()) {
+                part.accept(some);
+                E last = some.get(some.size() - 1);
+                after = new Position(last.date, last.id);
+                entities.clear(); // what was read stays with the request otherwise
+            }
+        } while (some.size() == RECORDS_A_PART);
     }
 
     /** The last day on which the herd has a record of that kind in force. */
