@@ -6,11 +6,18 @@ import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.enums.SchemaType;
+import org.eclipse.microprofile.openapi.annotations.media.Content;
+import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
+import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.pailbook.records.access.HerdAccess;
 import org.pailbook.records.computed.CurvesView;
@@ -84,6 +91,36 @@ public class LactationResource {
             @BeanParam CurveQuery query) {
         Subject subject = subject(herdCode, animal, parity, query.asOf);
         return CurvesView.of(subject, query.models(), query.isExplained());
+    }
+
+    @GET
+    @Path("/{parity}/curve.svg")
+    @Produces({"image/svg+xml", MediaType.WILDCARD})
+    @Operation(
+            operationId = "getLactationPicture",
+            summary =
+                    "A lactation drawn: its tests, what was expected of each day to day 305, and the band 80 in 100 weights lie in")
+    @APIResponse(
+            responseCode = "200",
+            description = "A picture with title and description; not there without a calving",
+            content = @Content(mediaType = "image/svg+xml", schema = @Schema(type = SchemaType.STRING)))
+    public Response getLactationPicture(
+            @PathParam("herd") String herdCode,
+            @PathParam("animal") String animal,
+            @PathParam("parity") String parity,
+            @QueryParam("asOf")
+                    @Parameter(
+                            description = "Events after this day take no part; today in the herd's zone if left out",
+                            example = "2025-11-30")
+                    String asOfDay) {
+        HerdRow herd = access.toRead(herdCode);
+        AnimalRow cow = access.animal(herd, animal);
+        String svg = lactations
+                .picture(herd, cow, number(parity), AsOf.of(asOfDay, herd.zone(), clock))
+                .orElseThrow(() -> new Problem(
+                        ProblemCode.NOT_FOUND,
+                        "There is no lactation to draw: no calving of that parity by that day."));
+        return Response.ok(svg, "image/svg+xml").build();
     }
 
     @GET
