@@ -32,7 +32,8 @@ class ServiceArchitectureTest {
         "..records.projection..",
         "..records.summary..",
         "..records.calculate..",
-        "..records.report.."
+        "..records.report..",
+        "..records.page.."
     };
 
     private static final JavaClasses SERVICE = new ClassFileImporter()

@@ -5,6 +5,8 @@ import jakarta.inject.Inject;
 import jakarta.ws.rs.container.ContainerRequestContext;
 import jakarta.ws.rs.container.ResourceInfo;
 import jakarta.ws.rs.core.HttpHeaders;
+import jakarta.ws.rs.core.Response;
+import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.LocalDate;
@@ -15,6 +17,7 @@ import java.util.Base64;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -32,23 +35,28 @@ public class KeyFilter {
     private static final String API_KEY_HEADER = "X-API-Key";
     private static final String CHALLENGE = "Bearer realm=\"pailbook\", Basic realm=\"pailbook\", charset=\"UTF-8\"";
 
+    private static final String SIGN_IN = "/pages/sign-in";
+
     private final ApiKeys keys;
+    private final Sessions sessions;
     private final Caller caller;
     private final OpenSampleHerd openSampleHerd;
     private final Clock clock;
 
     @Inject
-    KeyFilter(ApiKeys keys, Caller caller, OpenSampleHerd openSampleHerd, Clock clock) {
+    KeyFilter(ApiKeys keys, Sessions sessions, Caller caller, OpenSampleHerd openSampleHerd, Clock clock) {
         this.keys = keys;
+        this.sessions = sessions;
         this.caller = caller;
         this.openSampleHerd = openSampleHerd;
         this.clock = clock;
     }
 
+    /** An answer for whoever is to be sent elsewhere; mostly none. */
     @ServerRequestFilter
-    public void identify(ContainerRequestContext request, ResourceInfo resource) {
+    public Optional<Response> identify(ContainerRequestContext request, ResourceInfo resource) {
         if (resource.getResourceClass().isAnnotationPresent(WithoutKey.class)) {
-            return;
+            return Optional.empty();
         }
         Set<String> given = new TreeSet<>(keysIn(request));
         if (given.size() > 1) {
@@ -57,17 +65,35 @@ public class KeyFilter {
                     "Two different keys were sent.",
                     List.of(Fault.inHeader(HttpHeaders.AUTHORIZATION, "two-keys", "send one key only")));
         }
+        boolean isPage = resource.getResourceClass().isAnnotationPresent(WithSession.class);
         if (given.isEmpty()) {
+            Optional<ApiKeyRow> signedIn = isPage ? signedIn(request) : Optional.empty();
+            if (signedIn.isPresent()) {
+                become(signedIn.get());
+                return Optional.empty();
+            }
             if (openSampleHerd.admits()) {
                 caller.become(
                         "sample", "sample herd, reading only", EnumSet.of(Scope.READ), openSampleHerd.codes(), false);
-                return;
+                return Optional.empty();
+            }
+            if (isPage) {
+                // people are shown where to sign in; a challenge would open the browser's own box instead
+                return Optional.of(Response.seeOther(URI.create(SIGN_IN)).build());
             }
             throw refused(
                     ProblemCode.NOT_AUTHENTICATED, "Send a key as X-API-Key, as Bearer token or as Basic password.");
         }
         become(keys.bySecretSha256(KeyText.sha256(given.iterator().next()))
                 .orElseThrow(() -> refused(ProblemCode.NOT_AUTHENTICATED, "This key is not known.")));
+        return Optional.empty();
+    }
+
+    /** Whoever signed in with a key that is still in force. */
+    private Optional<ApiKeyRow> signedIn(ContainerRequestContext request) {
+        return Optional.ofNullable(request.getCookies().get(Sessions.COOKIE))
+                .flatMap(cookie -> sessions.keyOf(cookie.getValue()))
+                .filter(key -> key.isInForce(clock.instant()));
     }
 
     private void become(ApiKeyRow key) {

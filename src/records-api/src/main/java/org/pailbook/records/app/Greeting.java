@@ -17,7 +17,7 @@ class Greeting {
 
     void onHttp(@ObservesAsync HttpServerStart start) {
         String base = "http://localhost:" + start.options().getPort();
-        StringBuilder words = new StringBuilder("\nPailbook answers at " + base + "\n");
+        StringBuilder words = new StringBuilder("\nPailbook answers at " + base + ". Open it in a browser, or:\n");
         sampleHerd
                 .openCode()
                 .ifPresent(code -> words.append("Sample herd, readable from this machine without a key. Open:\n  ")

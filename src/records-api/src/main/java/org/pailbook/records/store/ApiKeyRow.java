@@ -6,6 +6,7 @@ import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneOffset;
 
 /** A key, kept as the SHA-256 of its text only: the keys are long and random, so a slow hash adds nothing. */
 @Entity
@@ -34,4 +35,10 @@ public class ApiKeyRow {
 
     @Column(name = "revoked_at")
     public Instant revokedAt;
+
+    /** Whether it is neither revoked nor expired. */
+    public boolean isInForce(Instant now) {
+        return revokedAt == null
+                && (expiresOn == null || !expiresOn.isBefore(LocalDate.ofInstant(now, ZoneOffset.UTC)));
+    }
 }
