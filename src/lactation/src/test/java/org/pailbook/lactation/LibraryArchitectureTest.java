@@ -52,6 +52,11 @@ class LibraryArchitectureTest {
                 "finding", "method", "figure", "day", "testday", "curve", "accumulation", "reference", "internal"
             }),
             Map.entry("udderhealth", new String[] {"finding", "method", "figure", "day", "testday", "event"}),
+            Map.entry("culling", new String[] {
+                "finding", "method", "figure", "day", "breeding", "correctedmilk", "curve", "internal"
+            }),
+            Map.entry("breeding", new String[] {"finding", "method", "figure", "day", "event", "internal"}),
+            Map.entry("withheld", new String[] {"day", "event"}),
             Map.entry("summary", new String[] {
                 "finding",
                 "method",

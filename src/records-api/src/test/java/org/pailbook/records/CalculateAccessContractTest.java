@@ -13,7 +13,9 @@ import org.junit.jupiter.api.Test;
 /** Who may calculate, that nothing is kept, and that the description of the API tells the truth. */
 @QuarkusTest
 class CalculateAccessContractTest {
-    private static final String[] ADDRESSES = {"curve-fit", "accumulated-yield", "corrected-milk", "persistency"};
+    private static final String[] ADDRESSES = {
+        "curve-fit", "accumulated-yield", "corrected-milk", "persistency", "cow-value"
+    };
 
     @Inject
     DataSource database;
@@ -21,7 +23,9 @@ class CalculateAccessContractTest {
     private static Answer post(TestHerd as, String address) {
         String body = address.equals("corrected-milk")
                 ? "{\"method\":\"fcm-4\",\"milkKg\":30,\"fatPct\":4}"
-                : Posts.lactation("", Posts.C01_DAYS, Posts.C01_KG);
+                : address.equals("cow-value")
+                        ? "{\"cow\":{\"parity\":2,\"daysInMilk\":50}}"
+                        : Posts.lactation("", Posts.C01_DAYS, Posts.C01_KG);
         return Posts.calculate(as, address, body);
     }
 

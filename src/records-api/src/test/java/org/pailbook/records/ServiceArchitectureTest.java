@@ -29,9 +29,15 @@ class ServiceArchitectureTest {
         "..records.cow..",
         "..records.event..",
         "..records.testday..",
+        "..records.milking..",
+        "..records.breeding..",
+        "..records.health..",
+        "..records.tank..",
+        "..records.price..",
         "..records.projection..",
         "..records.summary..",
         "..records.calculate..",
+        "..records.feed..",
         "..records.report..",
         "..records.page.."
     };

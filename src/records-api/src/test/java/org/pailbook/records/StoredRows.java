@@ -13,13 +13,26 @@ record StoredRows(Map<String, Long> counts) {
     private static final String[] TABLES = {
         "herd",
         "api_key",
+        "feed",
         "animal",
         "animal_identifier",
         "test_day",
         "calving",
         "dry_off",
         "departure",
-        "superseded_version"
+        "milking",
+        "service",
+        "pregnancy_check",
+        "treatment",
+        "foremilk_check",
+        "tank_reading",
+        "tank_pickup",
+        "milk_use",
+        "price",
+        "superseded_version",
+        "herd_change",
+        "idempotent_answer",
+        "idempotent_answer_part"
     };
 
     static StoredRows in(DataSource database) {

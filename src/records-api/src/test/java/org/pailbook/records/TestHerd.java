@@ -20,13 +20,15 @@ final class TestHerd {
     static final String JSON = "application/json";
     static final String NDJSON = "application/x-ndjson";
     static final String CSV = "text/csv";
+    static final String MERGE_PATCH = "application/merge-patch+json";
     static final String SCHEME = "example.eartag";
 
     private static final EncoderConfig AS_GIVEN = EncoderConfig.encoderConfig()
             .defaultContentCharset(StandardCharsets.UTF_8)
             .appendDefaultContentCharsetToContentTypeIfUndefined(false)
             .encodeContentTypeAs(NDJSON, ContentType.TEXT)
-            .encodeContentTypeAs(CSV, ContentType.TEXT);
+            .encodeContentTypeAs(CSV, ContentType.TEXT)
+            .encodeContentTypeAs(MERGE_PATCH, ContentType.TEXT);
 
     private final String code;
     private final String key;
@@ -151,9 +153,28 @@ final class TestHerd {
     }
 
     Answer send(String method, String path, String mediaType, String body) {
+        return send(method, path, mediaType, body, Map.of());
+    }
+
+    /** @param rest of the path after the herd's code */
+    Answer put(String rest, String ifMatch, String json) {
+        return send("PUT", path(rest), JSON, json, Map.of("If-Match", ifMatch));
+    }
+
+    Answer patch(String rest, String ifMatch, String json) {
+        return send("PATCH", path(rest), MERGE_PATCH, json, Map.of("If-Match", ifMatch));
+    }
+
+    Answer delete(String rest, String ifMatch) {
+        return send("DELETE", path(rest), null, null, Map.of("If-Match", ifMatch));
+    }
+
+    /** @param headers further ones, names and values */
+    Answer send(String method, String path, String mediaType, String body, Map<String, String> headers) {
         RequestSpecification request = given().config(RestAssured.config().encoderConfig(AS_GIVEN))
                 .urlEncodingEnabled(false)
-                .header("X-API-Key", key);
+                .header("X-API-Key", key)
+                .headers(headers);
         if (body != null) {
             request.contentType(mediaType).body(body);
         }

@@ -36,7 +36,7 @@ public final class DryMatterIntakeNrc2001 implements PublishedMethod {
                             .withExpected("milk and week 0 or more, weight above 0"))
                     .build();
         }
-        double appetite = 1 - Math.exp(-0.192 * (week + 3.67));
+        double appetite = appetiteShare(week);
         String share = " x " + Rounding.halfUp(appetite, 4);
         Explanation explanation = new Explanation(List.of(
                 new Explanation.Part(
@@ -45,6 +45,22 @@ public final class DryMatterIntakeNrc2001 implements PublishedMethod {
                         "weight: 0.0968 x " + Rounding.halfUp(bodyWeightKg, 0) + "^0.75" + share,
                         0.0968 * Math.pow(bodyWeightKg, 0.75) * appetite)));
         return figure.value(explanation.total()).explanation(explanation).build();
+    }
+
+    /**
+     * The bare figure, for models that need thousands of them.
+     *
+     * @param fcm4Kg 4 % fat-corrected milk of 24 hours, kg
+     * @param bodyWeightKg live weight, kg
+     * @param week week of lactation
+     * @return kg of dry matter a day
+     */
+    public static double kgPerDay(double fcm4Kg, double bodyWeightKg, double week) {
+        return (0.372 * fcm4Kg + 0.0968 * Math.pow(bodyWeightKg, 0.75)) * appetiteShare(week);
+    }
+
+    private static double appetiteShare(double week) {
+        return 1 - Math.exp(-0.192 * (week + 3.67));
     }
 
     @Override

@@ -24,6 +24,49 @@ public enum FindingCode {
     OUT_OF_RANGE("out-of-range", Severity.WEAKENS, "A value outside the accepted range is kept but not used."),
     IMPLAUSIBLE("implausible", Severity.WEAKENS, "A value outside the usual range is used; check it."),
 
+    // Counts and shares
+    NOTHING_TO_COUNT("nothing-to-count", Severity.BLOCKS, "There is nothing to count it over; that is not zero."),
+    SMALL_NUMBER("small-number", Severity.WEAKENS, "Few to count: read the count, the percentage is mostly chance."),
+
+    TOO_FEW_FOR_MEAN("too-few-for-mean", Severity.BLOCKS, "Too few cows for an average; look at the cows themselves."),
+
+    // Breeding
+    SERVICES_NEEDED("services-needed", Severity.BLOCKS, "No service is on record for this; enter services."),
+    PREGNANCY_CHECKS_NEEDED(
+            "pregnancy-checks-needed", Severity.BLOCKS, "No outcome of a service is on record; it needs checks."),
+    WAITING_PERIOD_ASSUMED(
+            "waiting-period-assumed", Severity.NOTES, "No voluntary waiting period is set; a usual one stood in."),
+    OUTCOME_PENDING(
+            "outcome-pending",
+            Severity.BLOCKS,
+            "Too many services of these days have no known outcome yet; a rate would be wrong."),
+    OUTCOME_UNKNOWN(
+            "outcome-unknown", Severity.WEAKENS, "Services without a known outcome take no part; check these cows."),
+    CYCLES_LEFT_OUT(
+            "cycles-left-out", Severity.WEAKENS, "Cycles with too many outcomes unknown are left out of the rate."),
+    OUTSIDE_COUNTED_CYCLES(
+            "outside-counted-cycles",
+            Severity.NOTES,
+            "Pregnancies of too few days at risk, or before the waiting period's end, are not in the rate."),
+    CONCEPTION_INFERRED(
+            "conception-inferred", Severity.WEAKENS, "The conception was worked out from a calving, not from a check."),
+    CONCEPTION_DATE_UNKNOWN(
+            "conception-date-unknown",
+            Severity.BLOCKS,
+            "She was found pregnant and nothing on record tells since when; ask for the age of the pregnancy."),
+    GESTATION_ASSUMED(
+            "gestation-assumed", Severity.WEAKENS, "No gestation length is known for her breed; a usual one stood in."),
+    SERVED_WHILE_PREGNANT(
+            "served-while-pregnant",
+            Severity.WEAKENS,
+            "She was served after she was found pregnant; check her before anything is done."),
+    OPEN_COWS_LEFT_OUT(
+            "open-cows-left-out",
+            Severity.WEAKENS,
+            "Cows not yet pregnant are not in this mean, so it is too low; read the time to pregnancy beside it."),
+    NOT_HALF_PREGNANT(
+            "not-half-pregnant", Severity.BLOCKS, "Fewer than half are pregnant by the last day known: no median."),
+
     // Herds
     NO_COWS_IN_MILK("no-cows-in-milk", Severity.BLOCKS, "No cow is in milk on the as-of date."),
     SCC_MISSING("scc-missing", Severity.WEAKENS, "Somatic cells were not counted for at least one cow."),
@@ -67,7 +110,17 @@ public enum FindingCode {
     MILKING_HOURS_UNKNOWN(
             "milking-hours-unknown", Severity.NOTES, "Hours between milkings are not on record; they count as 24."),
 
+    SUMMED_FROM_MILKINGS(
+            "summed-from-milkings", Severity.NOTES, "This test day was made from single milkings; it was not posted."),
+    POSTED_TEST_DAY_WINS(
+            "posted-test-day-wins", Severity.NOTES, "A test day was posted for a day with milkings; its milk is used."),
+    MILK_FROM_MILKINGS(
+            "milk-from-milkings", Severity.NOTES, "The test day posted has no weight; milkings of that day gave it."),
+    MILKINGS_NOT_SUMMED(
+            "milkings-not-summed", Severity.WEAKENS, "Milkings of a day do not make 24 hours; the day takes no part."),
+
     // Abnormal test days
+    MILK_CHANGE("milk-change", Severity.WEAKENS, "Milk changed much since the test before; it is used, check it."),
     TEST_BELOW_EXPECTED(
             "test-below-expected", Severity.WEAKENS, "A test is far below what the test before it leads to expect."),
     TEST_ABOVE_EXPECTED(
@@ -105,6 +158,10 @@ public enum FindingCode {
             "scc-below-detection",
             Severity.WEAKENS,
             "A cell count below one thousand per mL is below what counters detect; check it."),
+
+    NO_RECENT_TEST("no-recent-test", Severity.WEAKENS, "The last test lies long back; the figures are of that day."),
+    LOW_COUNT_IS_NO_PROOF(
+            "low-count-is-no-proof", Severity.NOTES, "A low count does not rule out an infection; many are missed."),
 
     // Persistency, peak and lifetime
     LACTATION_TOO_SHORT(
@@ -163,7 +220,12 @@ public enum FindingCode {
     STANDARD_LEARNED(
             "standard-learned",
             Severity.NOTES,
-            "The standard of her group has learned from other cows of the herd; none of her own tests took part."),
+            "The standard of her group has learned from other cows of the herd, recent lactations weighing more; none of her"
+                    + " own tests took part."),
+    CALVING_SEASON(
+            "calving-season",
+            Severity.NOTES,
+            "Calvings of that time of the year lie above or below the herd's mean; that is in what is expected of her."),
     INTERVAL_FROM_PAST_ERRORS(
             "interval-from-past-errors",
             Severity.NOTES,
@@ -172,7 +234,41 @@ public enum FindingCode {
     CALVING_AFTER_AS_OF(
             "calving-after-as-of",
             Severity.WEAKENS,
-            "She had not calved on the as-of day; nothing of her is known yet.");
+            "She had not calved on the as-of day; nothing of her is known yet."),
+
+    // Keep or replace
+    PRICES_NOT_SET("prices-not-set", Severity.WEAKENS, "Prices are not set: the list is by milk only."),
+    REFERENCE_VALUE_USED(
+            "reference-value-used",
+            Severity.WEAKENS,
+            "A value of an invented reference set stood in; it is not your herd's."),
+    CURVE_NOT_OF_HERD(
+            "curve-not-of-herd", Severity.WEAKENS, "The lactation curve is a general one, not that of your herd."),
+    PREGNANCY_NOT_CHECKED(
+            "pregnancy-not-checked",
+            Severity.WEAKENS,
+            "Her pregnancy is not checked and counts by chance; check her before deciding."),
+    PRICES_CONTRADICT(
+            "prices-contradict",
+            Severity.WEAKENS,
+            "A heifer costs no more than a first-lactation cow sells for; the list is by milk only."),
+    CONCEPTION_ASSUMED(
+            "conception-assumed",
+            Severity.WEAKENS,
+            "She is pregnant as far as can be told, and nothing tells since when; a usual time stood in."),
+    MILK_LEVEL_ASSUMED(
+            "milk-level-assumed", Severity.WEAKENS, "Her milk level is not known; the mean of her group stood in."),
+    MILK_LEVEL_OF_ONE_TEST("milk-level-of-one-test", Severity.WEAKENS, "Her milk level rests on one test day."),
+    HEALTH_NOT_VALUED(
+            "health-not-valued", Severity.NOTES, "Her health is not valued: nothing was entered that it costs."),
+    OUTSIDE_VALUE_TABLE(
+            "outside-value-table",
+            Severity.WEAKENS,
+            "She is past the months the value table covers; a simpler rule or the nearest month stood in."),
+    OUTSIDE_TABLE_NO_VALUE(
+            "outside-table-no-value", Severity.BLOCKS, "The value table cannot keep a cow at this stage."),
+    PRICE_CHANGE_LEFT_OUT(
+            "price-change-left-out", Severity.NOTES, "A change of prices under which no value exists was left out.");
 
     private final String code;
     private final Severity severity;

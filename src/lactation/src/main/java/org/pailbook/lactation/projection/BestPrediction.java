@@ -59,9 +59,9 @@ public final class BestPrediction implements PublishedMethod {
         return CITATION;
     }
 
-    /** Projects a lactation whose tests all stand for whole days; see the longer form. */
+    /** Projects a lactation, each test with the variance it says it has; see the longer form. */
     public Projection305 project(Lactation lactation, LactationStandard standard, LocalDate asOf) {
-        return project(lactation, standard, asOf, test -> 0);
+        return project(lactation, standard, asOf, TestDay::addedVarianceShare);
     }
 
     /**
@@ -81,9 +81,9 @@ public final class BestPrediction implements PublishedMethod {
         return project(lactation, TraitStandards.single(LactationTrait.MILK, standard), asOf, extraVarianceShare);
     }
 
-    /** Projects milk, fat, protein and cell score together, all tests standing for whole days; see the longest form. */
+    /** Projects milk, fat, protein and cell score together, each test with the variance it says it has; see the longest form. */
     public Projection305 project(Lactation lactation, TraitStandards standards, LocalDate asOf) {
-        return project(lactation, standards, asOf, test -> 0);
+        return project(lactation, standards, asOf, TestDay::addedVarianceShare);
     }
 
     /**

@@ -143,7 +143,7 @@ class ValueLimitsPublishedTest {
     @Test
     void everyLimitHasASource() {
         assertThat(ValueLimits.PUBLISHED.limits())
-                .hasSize(18)
+                .hasSize(44)
                 .allSatisfy(limit -> assertThat(limit.source()).isNotBlank());
     }
 

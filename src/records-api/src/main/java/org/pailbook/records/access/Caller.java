@@ -2,18 +2,35 @@ package org.pailbook.records.access;
 
 import jakarta.enterprise.context.RequestScoped;
 import java.util.EnumSet;
+import java.util.Optional;
 import java.util.Set;
 import org.pailbook.records.problem.Problem;
 import org.pailbook.records.problem.ProblemCode;
+import org.pailbook.records.store.ApiKeyRow;
 
 /** Who sent the current request. */
 @RequestScoped
 public class Caller {
+    static final String ALL_HERDS = "*";
+
     private String keyId;
     private String label;
     private Set<Scope> scopes = EnumSet.noneOf(Scope.class);
     private Set<String> herdCodes = Set.of();
     private boolean everyHerd;
+    private ApiKeyRow key;
+
+    /** The holder of a key that was accepted. */
+    void become(ApiKeyRow accepted) {
+        boolean all = accepted.herdCodes.equals(ALL_HERDS);
+        become(
+                accepted.id,
+                accepted.label,
+                Scope.ofWords(accepted.scopes),
+                all ? Set.of() : Set.of(accepted.herdCodes.split(" ")),
+                all);
+        this.key = accepted;
+    }
 
     void become(String id, String name, Set<Scope> may, Set<String> herds, boolean all) {
         this.keyId = id;
@@ -21,6 +38,12 @@ public class Caller {
         this.scopes = may;
         this.herdCodes = Set.copyOf(herds);
         this.everyHerd = all;
+        this.key = null;
+    }
+
+    /** The key that was sent; nothing for who reads the open sample herd or a feed. */
+    public Optional<ApiKeyRow> key() {
+        return Optional.ofNullable(key);
     }
 
     /** Id of the key, kept with everything it writes. */

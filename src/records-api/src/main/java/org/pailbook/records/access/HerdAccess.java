@@ -2,23 +2,24 @@ package org.pailbook.records.access;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
+import java.util.Optional;
 import org.pailbook.records.problem.Problem;
 import org.pailbook.records.store.AnimalIdentifier;
 import org.pailbook.records.store.AnimalRow;
-import org.pailbook.records.store.Animals;
 import org.pailbook.records.store.HerdRow;
 import org.pailbook.records.store.Herds;
+import org.pailbook.records.store.KnownAnimals;
 import org.pailbook.records.store.RecordIds;
 
 /** Loads the herd or animal a path names, if the caller reaches it. */
 @ApplicationScoped
 public class HerdAccess {
     private final Herds herds;
-    private final Animals animals;
+    private final KnownAnimals animals;
     private final Caller caller;
 
     @Inject
-    HerdAccess(Herds herds, Animals animals, Caller caller) {
+    HerdAccess(Herds herds, KnownAnimals animals, Caller caller) {
         this.herds = herds;
         this.animals = animals;
         this.caller = caller;
@@ -32,25 +33,27 @@ public class HerdAccess {
         return reach(herdCode, Scope.WRITE);
     }
 
-    /** The animal of a path: our id, or {@code scheme:id}. */
+    /** The animal of a path, our id or {@code scheme:id}, as it was known at the last change the herd's row names. */
     public AnimalRow animal(HerdRow herd, String reference) {
+        return find(herd, reference).filter(animal -> !animal.withdrawn).orElseThrow(Problem::notFound);
+    }
+
+    /** The same, also if its record was withdrawn. */
+    public AnimalRow animalEverKnown(HerdRow herd, String reference) {
         return find(herd, reference).orElseThrow(Problem::notFound);
     }
 
-    private java.util.Optional<AnimalRow> find(HerdRow herd, String reference) {
+    private Optional<AnimalRow> find(HerdRow herd, String reference) {
         // a scheme may hold colons (urn:...), an identifier seldom: the last colon parts them
         int colon = reference.lastIndexOf(':');
         if (reference.chars().anyMatch(Character::isISOControl)) {
-            return java.util.Optional.empty();
+            return Optional.empty();
         }
         if (colon > 0) {
-            AnimalIdentifier identifier =
-                    new AnimalIdentifier(reference.substring(0, colon), reference.substring(colon + 1));
-            return animals.byIdentifier(herd.id, identifier).filter(animal -> !animal.withdrawn);
+            return animals.byIdentifier(
+                    herd, new AnimalIdentifier(reference.substring(0, colon), reference.substring(colon + 1)));
         }
-        return RecordIds.isId(reference)
-                ? animals.byId(herd.id, reference).filter(animal -> !animal.withdrawn)
-                : java.util.Optional.empty();
+        return RecordIds.isId(reference) ? animals.byId(herd, reference) : Optional.empty();
     }
 
     /** The reach is checked before the scope, so that a herd out of reach looks the same to every key. */

@@ -1,75 +1,68 @@
 package org.pailbook.records.access;
 
+import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
+import jakarta.ws.rs.Priorities;
 import jakarta.ws.rs.container.ContainerRequestContext;
 import jakarta.ws.rs.container.ResourceInfo;
-import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.Response;
 import java.net.URI;
-import java.nio.charset.StandardCharsets;
-import java.time.Clock;
-import java.time.LocalDate;
-import java.time.ZoneOffset;
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.Base64;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
-import java.util.stream.Collectors;
 import org.jboss.resteasy.reactive.server.ServerRequestFilter;
 import org.pailbook.records.problem.Fault;
 import org.pailbook.records.problem.Problem;
 import org.pailbook.records.problem.ProblemCode;
 import org.pailbook.records.store.ApiKeyRow;
-import org.pailbook.records.store.ApiKeys;
 
 /** Finds the key of a request and makes its owner the caller; without a valid key nothing under {@code /v1} is reached. */
 @ApplicationScoped
 public class KeyFilter {
-    static final String ALL_HERDS = "*";
-    private static final String API_KEY_HEADER = "X-API-Key";
-    private static final String CHALLENGE = "Bearer realm=\"pailbook\", Basic realm=\"pailbook\", charset=\"UTF-8\"";
+    private static final Set<String> NAMES_OF_KEYS =
+            Set.of("key", "apikey", "api_key", "api-key", "x-api-key", "access_token", "token", "password");
 
     private static final String SIGN_IN = "/pages/sign-in";
 
-    private final ApiKeys keys;
+    private final Login login;
     private final Sessions sessions;
+    private final RateLimits limits;
     private final Caller caller;
     private final OpenSampleHerd openSampleHerd;
-    private final Clock clock;
+    private final RoutingContext routing;
 
     @Inject
-    KeyFilter(ApiKeys keys, Sessions sessions, Caller caller, OpenSampleHerd openSampleHerd, Clock clock) {
-        this.keys = keys;
+    KeyFilter(
+            Login login,
+            Sessions sessions,
+            RateLimits limits,
+            Caller caller,
+            OpenSampleHerd openSampleHerd,
+            RoutingContext routing) {
+        this.login = login;
         this.sessions = sessions;
+        this.limits = limits;
         this.caller = caller;
         this.openSampleHerd = openSampleHerd;
-        this.clock = clock;
+        this.routing = routing;
     }
 
     /** An answer for whoever is to be sent elsewhere; mostly none. */
-    @ServerRequestFilter
+    @ServerRequestFilter(priority = Priorities.AUTHENTICATION)
     public Optional<Response> identify(ContainerRequestContext request, ResourceInfo resource) {
+        refuseKeyInAddress(request);
         if (resource.getResourceClass().isAnnotationPresent(WithoutKey.class)) {
             return Optional.empty();
         }
-        Set<String> given = new TreeSet<>(keysIn(request));
-        if (given.size() > 1) {
-            throw new Problem(
-                    ProblemCode.BAD_HEADER,
-                    "Two different keys were sent.",
-                    List.of(Fault.inHeader(HttpHeaders.AUTHORIZATION, "two-keys", "send one key only")));
-        }
         boolean isPage = resource.getResourceClass().isAnnotationPresent(WithSession.class);
-        if (given.isEmpty()) {
+        Optional<String> sent = SentKey.in(request::getHeaderString);
+        if (sent.isEmpty()) {
             Optional<ApiKeyRow> signedIn = isPage ? signedIn(request) : Optional.empty();
             if (signedIn.isPresent()) {
-                become(signedIn.get());
+                accept(signedIn.get(), false);
                 return Optional.empty();
             }
             if (openSampleHerd.admits()) {
@@ -81,74 +74,44 @@ public class KeyFilter {
                 // people are shown where to sign in; a challenge would open the browser's own box instead
                 return Optional.of(Response.seeOther(URI.create(SIGN_IN)).build());
             }
-            throw refused(
+            throw SentKey.refused(
                     ProblemCode.NOT_AUTHENTICATED, "Send a key as X-API-Key, as Bearer token or as Basic password.");
         }
-        become(keys.bySecretSha256(KeyText.sha256(given.iterator().next()))
-                .orElseThrow(() -> refused(ProblemCode.NOT_AUTHENTICATED, "This key is not known.")));
+        ApiKeyRow key =
+                login.accept(sent.get(), routing.request().remoteAddress().hostAddress());
+        boolean isBulk = request.getMethod().equals("POST")
+                && request.getUriInfo().getPath().endsWith("/bulk");
+        accept(key, isBulk);
         return Optional.empty();
     }
 
-    /** Whoever signed in with a key that is still in force. */
+    private void accept(ApiKeyRow key, boolean isBulk) {
+        limits.countRequest(key.id, isBulk, routing.response());
+        caller.become(key);
+    }
+
+    /** Whoever signed in with a key that is still good. */
     private Optional<ApiKeyRow> signedIn(ContainerRequestContext request) {
         return Optional.ofNullable(request.getCookies().get(Sessions.COOKIE))
-                .flatMap(cookie -> sessions.keyOf(cookie.getValue()))
-                .filter(key -> key.isInForce(clock.instant()));
+                .flatMap(cookie -> sessions.keyOf(cookie.getValue()));
     }
 
-    private void become(ApiKeyRow key) {
-        if (key.revokedAt != null) {
-            throw refused(ProblemCode.KEY_REVOKED, "This key was revoked.");
-        }
-        if (key.expiresOn != null && key.expiresOn.isBefore(LocalDate.ofInstant(clock.instant(), ZoneOffset.UTC))) {
-            throw refused(ProblemCode.KEY_EXPIRED, "This key expired on " + key.expiresOn + ".");
-        }
-        Set<Scope> scopes = Arrays.stream(key.scopes.split(" "))
-                .map(name -> Scope.valueOf(name.toUpperCase(Locale.ROOT)))
-                .collect(Collectors.toCollection(() -> EnumSet.noneOf(Scope.class)));
-        boolean all = key.herdCodes.equals(ALL_HERDS);
-        caller.become(key.id, key.label, scopes, all ? Set.of() : Set.of(key.herdCodes.split(" ")), all);
-    }
-
-    private static List<String> keysIn(ContainerRequestContext request) {
-        List<String> found = new ArrayList<>();
-        String apiKey = request.getHeaderString(API_KEY_HEADER);
-        if (apiKey != null && !apiKey.isBlank()) {
-            found.add(apiKey.strip());
-        }
-        String authorization = request.getHeaderString(HttpHeaders.AUTHORIZATION);
-        if (authorization != null) {
-            found.add(keyInAuthorization(authorization.strip()));
-        }
-        return found;
-    }
-
-    private static String keyInAuthorization(String header) {
-        if (header.regionMatches(true, 0, "Bearer ", 0, 7)) {
-            return header.substring(7).strip();
-        }
-        if (header.regionMatches(true, 0, "Basic ", 0, 6)) {
-            try {
-                String pair = new String(
-                        Base64.getDecoder().decode(header.substring(6).strip()), StandardCharsets.UTF_8);
-                int colon = pair.indexOf(':');
-                if (colon >= 0) {
-                    return pair.substring(colon + 1);
-                }
-            } catch (IllegalArgumentException notBase64) {
-                // told below, in the same words as a header of another kind
+    /** An address stands in logs and histories all along the way, so a key there has been given away. */
+    private static void refuseKeyInAddress(ContainerRequestContext request) {
+        request.getUriInfo().getQueryParameters().forEach((name, values) -> {
+            boolean isKey = NAMES_OF_KEYS.contains(name.toLowerCase(Locale.ROOT))
+                    || KeyText.isIn(name)
+                    || values.stream().anyMatch(KeyText::isIn);
+            if (isKey) {
+                throw new Problem(
+                        ProblemCode.UNKNOWN_PARAMETER,
+                        "A key is never read from the address, where others may have seen it: revoke it, and send the new one"
+                                + " as a header.",
+                        List.of(Fault.inParameter(
+                                KeyText.isIn(name) ? "?" : Fault.shorten(name),
+                                "key-in-address",
+                                "send the key as X-API-Key, as Bearer token or as Basic password")));
             }
-        }
-        throw new Problem(
-                ProblemCode.BAD_HEADER,
-                "The Authorization header could not be read.",
-                List.of(Fault.inHeader(
-                        HttpHeaders.AUTHORIZATION,
-                        "bad-header",
-                        "must be Bearer <key> or Basic with the key as password")));
-    }
-
-    private static Problem refused(ProblemCode code, String detail) {
-        return new Problem(code, detail).withHeader(HttpHeaders.WWW_AUTHENTICATE, CHALLENGE);
+        });
     }
 }

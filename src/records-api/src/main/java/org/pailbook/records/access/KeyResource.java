@@ -68,6 +68,22 @@ public class KeyResource {
                 .build();
     }
 
+    @POST
+    @Path("/keys/{id}/rotate")
+    @Consumes(MediaType.APPLICATION_JSON)
+    @Operation(
+            operationId = "rotateKey",
+            summary = "Give a key a new text; the old one works on for overlapHours; needs the scope admin")
+    @RequestBody(
+            required = true,
+            content = @Content(mediaType = "application/json", schema = @Schema(implementation = KeyRotation.class)))
+    public KeyView rotateKey(@PathParam("id") String id, InputStream body) {
+        requireAdministrator();
+        KeyRotation wanted = KeyRotation.read(StrictJson.object(new LimitedBody(body, LimitedBody.ONE_RECORD)));
+        KeyStore.MadeKey made = keys.rotate(id, wanted.overlap());
+        return KeyView.of(made.row(), made.text());
+    }
+
     @DELETE
     @Path("/keys/{id}")
     @Operation(operationId = "revokeKey", summary = "Revoke a key; it stays listed; needs the scope admin")

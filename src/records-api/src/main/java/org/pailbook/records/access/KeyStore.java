@@ -3,6 +3,8 @@ package org.pailbook.records.access;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.Collection;
@@ -42,6 +44,31 @@ public class KeyStore {
         return keys.list("order by createdAt, id");
     }
 
+    /**
+     * Gives a key a new text.
+     *
+     * @param overlap how long the old text works on
+     */
+    public MadeKey rotate(String id, Duration overlap) {
+        if (!RecordIds.isId(id)) {
+            throw Problem.notFound();
+        }
+        String text = KeyText.next();
+        Instant until = clock.instant().plus(overlap).truncatedTo(ChronoUnit.MILLIS);
+        ApiKeyRow rotated = gate.write(session -> {
+            ApiKeyRow key = session.get(ApiKeyRow.class, id);
+            if (key == null || key.revokedAt != null) {
+                throw Problem.notFound();
+            }
+            key.previousSha256 = key.secretSha256;
+            key.previousUntil = until;
+            key.secretSha256 = KeyText.sha256(text);
+            session.update(key);
+            return key;
+        });
+        return new MadeKey(rotated, text);
+    }
+
     /** Makes a key useless from now on. */
     public void revoke(String id) {
         if (!RecordIds.isId(id)) {
@@ -72,7 +99,7 @@ public class KeyStore {
                         chosen.get(),
                         "administrator, from the environment",
                         everything,
-                        List.of(KeyFilter.ALL_HERDS),
+                        List.of(Caller.ALL_HERDS),
                         null);
             }
             return Optional.empty();
@@ -80,7 +107,7 @@ public class KeyStore {
         if (keys.count() > 0) {
             return Optional.empty();
         }
-        return Optional.of(create("first administrator", everything, List.of(KeyFilter.ALL_HERDS), null)
+        return Optional.of(create("first administrator", everything, List.of(Caller.ALL_HERDS), null)
                 .text());
     }
 

@@ -26,7 +26,12 @@ public record KeyView(
 
         String createdAt,
         String expiresOn,
-        String revokedAt) {
+        String revokedAt,
+
+        @Schema(description = "Until when the text before the last rotation works too")
+        String previousWorksUntil,
+
+        @Schema(description = "Last day it was used, UTC") String lastUsedOn) {
 
     static KeyView of(ApiKeyRow row, String text) {
         return new KeyView(
@@ -36,7 +41,13 @@ public record KeyView(
                 List.of(row.scopes.split(" ")),
                 List.of(row.herdCodes.split(" ")),
                 row.createdAt.toString(),
-                row.expiresOn == null ? null : row.expiresOn.toString(),
-                row.revokedAt == null ? null : row.revokedAt.toString());
+                text(row.expiresOn),
+                text(row.revokedAt),
+                text(row.previousUntil),
+                text(row.lastUsedOn));
+    }
+
+    private static String text(Object value) {
+        return value == null ? null : value.toString();
     }
 }

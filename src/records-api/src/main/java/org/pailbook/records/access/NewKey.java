@@ -53,7 +53,7 @@ record NewKey(
             }
         }
         if (herds != null) {
-            boolean all = herds.equals(List.of(KeyFilter.ALL_HERDS));
+            boolean all = herds.equals(List.of(Caller.ALL_HERDS));
             if (herds.isEmpty() || (!all && !herds.stream().allMatch(Herds::isCode))) {
                 fields.findings()
                         .add(FindingView.error("bad-code", "/herds", "must be codes of herds, or * alone")

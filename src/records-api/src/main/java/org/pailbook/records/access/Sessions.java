@@ -13,6 +13,7 @@ import java.util.Base64;
 import java.util.Optional;
 import javax.crypto.Mac;
 import javax.crypto.spec.SecretKeySpec;
+import org.pailbook.records.problem.Problem;
 import org.pailbook.records.store.ApiKeyRow;
 import org.pailbook.records.store.ApiKeys;
 
@@ -27,28 +28,44 @@ public class Sessions {
     private static final String ALGORITHM = "HmacSHA256";
     private static final int SECRET_BYTES = 32;
 
+    private static final int UNAUTHORIZED = 401;
+
     private final ApiKeys keys;
+    private final Login login;
     private final Clock clock;
     private final byte[] secret = new byte[SECRET_BYTES];
 
     @Inject
-    Sessions(ApiKeys keys, Clock clock) {
+    Sessions(ApiKeys keys, Login login, Clock clock) {
         this.keys = keys;
+        this.login = login;
         this.clock = clock;
         new SecureRandom().nextBytes(secret);
     }
 
-    /** A session for whoever has the text of a key that is in force; empty if it is not. */
-    public Optional<String> begin(String keyText) {
-        return keys.bySecretSha256(KeyText.sha256(keyText.strip()))
-                .filter(key -> key.isInForce(clock.instant()))
-                .map(key -> {
-                    String said = key.id + "." + clock.instant().plus(LENGTH).getEpochSecond();
-                    return said + "." + signature(said);
-                });
+    /**
+     * A session for whoever has the text of a key that is good; empty if it is not.
+     *
+     * @param address whom the text came from
+     * @throws Problem if too many unknown ones came from there
+     */
+    public Optional<String> begin(String keyText, String address) {
+        if (keyText.isBlank()) {
+            return Optional.empty();
+        }
+        try {
+            ApiKeyRow key = login.accept(keyText.strip(), address);
+            String said = key.id + "." + clock.instant().plus(LENGTH).getEpochSecond();
+            return Optional.of(said + "." + signature(said));
+        } catch (Problem refused) {
+            if (refused.code().status() == UNAUTHORIZED) {
+                return Optional.empty();
+            }
+            throw refused;
+        }
     }
 
-    /** The key of a session, if the session was begun here and is still good; whether the key is in force is for the caller. */
+    /** The key of a session, if the session was begun here and is still good, and so is the key. */
     Optional<ApiKeyRow> keyOf(String session) {
         int end = session.lastIndexOf('.');
         int middle = end < 0 ? -1 : session.lastIndexOf('.', end - 1);
@@ -61,7 +78,9 @@ public class Sessions {
             return Optional.empty();
         }
         Instant until = Instant.ofEpochSecond(Long.parseLong(session.substring(middle + 1, end)));
-        return clock.instant().isBefore(until) ? keys.findByIdOptional(session.substring(0, middle)) : Optional.empty();
+        return clock.instant().isBefore(until)
+                ? keys.findByIdOptional(session.substring(0, middle)).filter(login::isGood)
+                : Optional.empty();
     }
 
     private String signature(String said) {

@@ -3,18 +3,19 @@ package org.pailbook.records.app;
 import jakarta.ws.rs.container.ContainerRequestContext;
 import jakarta.ws.rs.container.ContainerResponseContext;
 import jakarta.ws.rs.core.HttpHeaders;
-import jakarta.ws.rs.core.MultivaluedMap;
-import java.util.List;
 import org.jboss.resteasy.reactive.server.ServerResponseFilter;
+import org.pailbook.records.wire.Page;
 
-/** Headers of every answer: texts are English, media types are meant as they stand, and no cache keeps a herd's records unless an answer says how it may. */
+/**
+ * Texts of answers are English, and a page of a list names the next one (RFC 8288, from memory). What keeps answers safe from browsers and
+ * caches was put on before any routing.
+ */
 final class AnswerHeaderFilter {
     @ServerResponseFilter
     void add(ContainerRequestContext request, ContainerResponseContext response) {
-        MultivaluedMap<String, Object> headers = response.getHeaders();
-        headers.putSingle(HttpHeaders.CONTENT_LANGUAGE, "en");
-        headers.putSingle("X-Content-Type-Options", "nosniff");
-        headers.putSingle("Referrer-Policy", "no-referrer");
-        headers.putIfAbsent(HttpHeaders.CACHE_CONTROL, List.of("private, no-store"));
+        response.getHeaders().putSingle(HttpHeaders.CONTENT_LANGUAGE, "en");
+        if (response.getEntity() instanceof Page<?> page && page.next() != null) {
+            response.getHeaders().putSingle(HttpHeaders.LINK, "<" + page.next() + ">; rel=\"next\"");
+        }
     }
 }

@@ -1,5 +1,6 @@
 package org.pailbook.records.app;
 
+import io.quarkus.vertx.http.HttpServer;
 import io.quarkus.vertx.http.HttpServerStart;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.ObservesAsync;
@@ -9,14 +10,18 @@ import jakarta.inject.Inject;
 @ApplicationScoped
 class Greeting {
     private final SampleHerd sampleHerd;
+    private final HttpServer server;
 
     @Inject
-    Greeting(SampleHerd sampleHerd) {
+    Greeting(SampleHerd sampleHerd, HttpServer server) {
         this.sampleHerd = sampleHerd;
+        this.server = server;
     }
 
     void onHttp(@ObservesAsync HttpServerStart start) {
-        String base = "http://localhost:" + start.options().getPort();
+        // the options of the server keep what was asked for, and with port 0 the machine chooses
+        int port = start.options().isSsl() ? server.getSecurePort() : server.getPort();
+        String base = "http://localhost:" + port;
         StringBuilder words = new StringBuilder("\nPailbook answers at " + base + ". Open it in a browser, or:\n");
         sampleHerd
                 .openCode()

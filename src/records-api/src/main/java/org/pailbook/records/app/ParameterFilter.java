@@ -70,15 +70,21 @@ final class ParameterFilter {
                 if (annotation instanceof QueryParam query) {
                     names.add(query.value());
                 } else if (annotation instanceof BeanParam) {
-                    for (Field field : parameter.getType().getDeclaredFields()) {
-                        QueryParam query = field.getAnnotation(QueryParam.class);
-                        if (query != null) {
-                            names.add(query.value());
-                        }
+                    for (Class<?> type = parameter.getType(); type != null; type = type.getSuperclass()) {
+                        addParameters(type, names);
                     }
                 }
             }
         }
         return names;
+    }
+
+    private static void addParameters(Class<?> type, Set<String> names) {
+        for (Field field : type.getDeclaredFields()) {
+            QueryParam query = field.getAnnotation(QueryParam.class);
+            if (query != null) {
+                names.add(query.value());
+            }
+        }
     }
 }

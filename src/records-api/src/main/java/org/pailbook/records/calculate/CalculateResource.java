@@ -113,6 +113,27 @@ public class CalculateResource {
     }
 
     @POST
+    @Path("/cow-value")
+    @Operation(
+            operationId = "calculateCowValue",
+            summary =
+                    "Tell what keeping a posted cow is worth over replacing her; stores nothing; needs the scope calculate",
+            description =
+                    "An estimate to think with, never an order; show its caution with it. Prices and herd left out take values of an"
+                            + " invented reference set, which the answer names. Money in your currency units.")
+    @RequestBody(
+            required = true,
+            content =
+                    @Content(
+                            mediaType = "application/json",
+                            schema = @Schema(implementation = CowValueRequest.Members.class)))
+    public CowValueView calculateCowValue(
+            @BeanParam ExplainQuery query, InputStream body, @Context HttpHeaders headers) {
+        Instant now = now();
+        return CowValueRequest.read(read(body, headers), now).answer(query.isExplained(), now);
+    }
+
+    @POST
     @Path("/projections")
     @Produces({MediaType.APPLICATION_JSON, CSV})
     @Operation(

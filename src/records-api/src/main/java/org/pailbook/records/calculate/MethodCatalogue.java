@@ -7,10 +7,23 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.pailbook.lactation.accumulation.DataCollectionRating;
 import org.pailbook.lactation.accumulation.TestIntervalMethod;
+import org.pailbook.lactation.breeding.BreedingMeasures;
+import org.pailbook.lactation.breeding.GestationLength;
+import org.pailbook.lactation.breeding.TimeToPregnancy;
 import org.pailbook.lactation.correctedmilk.CorrectedMilkFormulas;
 import org.pailbook.lactation.correctedmilk.DryMatterIntakeNasem2021;
 import org.pailbook.lactation.correctedmilk.DryMatterIntakeNrc2001;
 import org.pailbook.lactation.correctedmilk.MilkEnergyFormula;
+import org.pailbook.lactation.culling.BestRemainingStay;
+import org.pailbook.lactation.culling.CowValueCabrera2012;
+import org.pailbook.lactation.culling.CullingPrices;
+import org.pailbook.lactation.culling.HerdParameters;
+import org.pailbook.lactation.culling.IncomeOverFeedCost;
+import org.pailbook.lactation.culling.MarginalNetRevenue;
+import org.pailbook.lactation.culling.MilkOnlyRanking;
+import org.pailbook.lactation.culling.PayoffWithoutBreeding;
+import org.pailbook.lactation.culling.PregnancyValue;
+import org.pailbook.lactation.culling.RetentionPayoff;
 import org.pailbook.lactation.curve.LactationCurves;
 import org.pailbook.lactation.method.HowKnown;
 import org.pailbook.lactation.method.PublishedMethod;
@@ -29,12 +42,14 @@ import org.pailbook.lactation.persistency.SummitMilk;
 import org.pailbook.lactation.projection.BestPrediction;
 import org.pailbook.lactation.projection.BestPredictionPersistency;
 import org.pailbook.lactation.summary.HerdMean;
+import org.pailbook.lactation.summary.HerdMeasures;
 import org.pailbook.lactation.testday.EstimatedEnd;
 import org.pailbook.lactation.testday.MilkingShares;
 import org.pailbook.lactation.testday.SumOfMilkings;
 import org.pailbook.lactation.testday.WiggansShortInterval;
 import org.pailbook.lactation.udderhealth.SomaticCellScore;
 import org.pailbook.lactation.udderhealth.TankCellCount;
+import org.pailbook.lactation.udderhealth.UdderHealthMeasures;
 import org.pailbook.records.computed.MethodChoice;
 
 /**
@@ -69,8 +84,17 @@ final class MethodCatalogue {
                         AnnualizedYield.BY_CALVING_INTERVAL,
                         DaysOpen.TO_CONCEPTION));
         kinds.put("age-adjustment", List.of(MatureEquivalent.by(herdsOwn), ParityFactorLearning.MIXED_MODEL));
-        kinds.put("udder-health", List.of(SomaticCellScore.SCS, TankCellCount.WEIGHTED_BY_MILK));
-        kinds.put("herd", List.of(HerdMean.OVER_COWS, HerdMean.OF_PROJECTIONS, RollingHerdAverage.YEAR));
+        kinds.put(
+                "udder-health",
+                joined(List.of(SomaticCellScore.SCS, TankCellCount.WEIGHTED_BY_MILK), UdderHealthMeasures.all()));
+        kinds.put(
+                "breeding",
+                joined(BreedingMeasures.all(), List.of(TimeToPregnancy.KAPLAN_MEIER, GestationLength.NORMAN_2009)));
+        kinds.put(
+                "herd",
+                joined(
+                        List.of(HerdMean.OVER_COWS, HerdMean.OF_PROJECTIONS, RollingHerdAverage.YEAR),
+                        HerdMeasures.all()));
         kinds.put(
                 "daily-yield",
                 // each herd learns its own share; half the milk is where it begins
@@ -80,6 +104,18 @@ final class MethodCatalogue {
                         MilkingShares.learn(List.of(), HALF)));
         kinds.put("lactation", List.of(EstimatedEnd.HALF_THE_LAST_INTERVAL));
         kinds.put("recording", List.of(DataCollectionRating.VANRADEN));
+        kinds.put(
+                "culling",
+                List.of(
+                        RetentionPayoff.BY_DYNAMIC_PROGRAMMING,
+                        PayoffWithoutBreeding.BY_DYNAMIC_PROGRAMMING,
+                        // each farm has its own policy; keeping every cow as long as it goes stands here
+                        CowValueCabrera2012.under(CullingPrices.REFERENCE, HerdParameters.REFERENCE, stage -> false),
+                        MarginalNetRevenue.ONE_MONTH,
+                        BestRemainingStay.MONTHS_AHEAD,
+                        IncomeOverFeedCost.PER_DAY,
+                        PregnancyValue.PREGNANT_OVER_OPEN,
+                        MilkOnlyRanking.LOWEST_FIRST));
         kinds.put("feed-intake", List.of(DryMatterIntakeNrc2001.NRC, DryMatterIntakeNasem2021.NASEM));
         return kinds;
     }

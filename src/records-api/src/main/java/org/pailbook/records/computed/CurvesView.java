@@ -34,6 +34,11 @@ public record CurvesView(
         @Schema(description = "Events after this day took no part; absent for bare days and weights")
         String asOf,
 
+        @Schema(
+                description =
+                        "When the last change this answer knows of was recorded, or as asked; with it and asOf it is repeated")
+        String knownAt,
+
         String computedAt,
 
         @Schema(enumeration = {"ok", "notEnoughData"}) String status,
@@ -59,6 +64,7 @@ public record CurvesView(
                 subject.parity().orElse(null),
                 subject.calvedOn(),
                 subject.day(),
+                subject.asOf().knownAtText(),
                 subject.computedAt(),
                 status(curves),
                 true,
@@ -106,7 +112,7 @@ public record CurvesView(
                         points,
                         explain))
                 .toList();
-        return new CurvesView(null, null, null, null, null, computedAt, status(curves), false, curves, List.of());
+        return new CurvesView(null, null, null, null, null, null, computedAt, status(curves), false, curves, List.of());
     }
 
     private static String status(List<CurveView> curves) {

@@ -26,7 +26,7 @@ public class HerdCows {
 
     /** One animal. */
     public KnownCow one(HerdRow herd, AnimalRow animal, LocalDate day) {
-        return known(animal, records.ofAnimal(animal, day), day, learning.of(herd, day));
+        return known(animal, records.ofAnimal(herd, animal, day), day, learning.of(herd, day));
     }
 
     /** Every animal born by then, in the order in which they were first posted. */
@@ -39,7 +39,7 @@ public class HerdCows {
     /** The same one by one, so that a herd of any size can be gone through. */
     public void each(HerdRow herd, LocalDate day, Consumer<KnownCow> each) {
         HerdKnowledge knowledge = learning.of(herd, day);
-        records.inParts(herd.id, day, (animals, some) -> {
+        records.inParts(herd, day, (animals, some) -> {
             for (int i = 0; i < animals.size(); i++) {
                 if (some.get(i).isBornBy(day)) {
                     each.accept(known(animals.get(i), some.get(i), day, knowledge));

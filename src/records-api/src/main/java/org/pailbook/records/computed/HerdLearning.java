@@ -35,12 +35,15 @@ public class HerdLearning {
         this.records = records;
     }
 
-    /** What is known of a herd by what happened up to a day; its records are read if they must be. */
+    /**
+     * What is known of a herd by what happened up to a day and was known at the last change its row names; its records are read if they must
+     * be.
+     */
     public HerdKnowledge of(HerdRow herd, LocalDate asOf) {
         return of(
                 herd,
                 asOf,
-                () -> records.ofHerd(herd.id, asOf).stream()
+                () -> records.ofHerd(herd, asOf).stream()
                         .map(record -> record.onDay(asOf))
                         .toList());
     }

@@ -26,6 +26,11 @@ public record YieldsView(
         @Schema(description = "Events after this day took no part")
         String asOf,
 
+        @Schema(
+                description =
+                        "When the last change this answer knows of was recorded, or as asked; with it and asOf it is repeated")
+        String knownAt,
+
         String computedAt,
 
         @Schema(enumeration = {"ok", "notEnoughData"}) String status,
@@ -98,6 +103,7 @@ public record YieldsView(
                 subject.parity().orElse(null),
                 subject.calvedOn(),
                 subject.day(),
+                subject.asOf().knownAtText(),
                 subject.computedAt(),
                 yields.stream().anyMatch(yield -> yield.status().equals("ok")) ? "ok" : "notEnoughData",
                 yields,

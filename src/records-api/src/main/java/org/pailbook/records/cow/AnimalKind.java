@@ -124,7 +124,7 @@ public final class AnimalKind extends RecordKind<AnimalRow> {
             posted.add(FindingView.error("date-in-future", posted.pointer("birthDate"), "lies in the future")
                     .seen(record.birthDate.toString()));
         }
-        if (replaced == null || replaced.identifiers.equals(record.identifiers)) {
+        if (replaced == null || posted.isWhole() || replaced.identifiers.equals(record.identifiers)) {
             return;
         }
         List<AnimalIdentifier> lost = replaced.identifiers.stream()

@@ -2,12 +2,14 @@ package org.pailbook.records.cow;
 
 import jakarta.inject.Inject;
 import jakarta.ws.rs.BeanParam;
+import jakarta.ws.rs.DELETE;
 import jakarta.ws.rs.GET;
+import jakarta.ws.rs.PATCH;
 import jakarta.ws.rs.POST;
+import jakarta.ws.rs.PUT;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
-import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
@@ -19,21 +21,25 @@ import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
-import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
 import org.eclipse.microprofile.openapi.annotations.parameters.RequestBody;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.jboss.resteasy.reactive.RestResponse;
 import org.pailbook.records.access.HerdAccess;
 import org.pailbook.records.exchange.BulkQuery;
+import org.pailbook.records.exchange.ComputedDesk;
+import org.pailbook.records.exchange.Cursors;
+import org.pailbook.records.exchange.KnownAtQuery;
 import org.pailbook.records.exchange.Pages;
 import org.pailbook.records.exchange.RecordDesk;
+import org.pailbook.records.exchange.VersionDesk;
 import org.pailbook.records.intake.PostedAnswer;
 import org.pailbook.records.store.AnimalRow;
-import org.pailbook.records.store.Animals;
 import org.pailbook.records.store.HerdRow;
+import org.pailbook.records.store.KnownAnimals;
 import org.pailbook.records.store.RecordIds;
 import org.pailbook.records.wire.Page;
 import org.pailbook.records.wire.StoredView;
+import org.pailbook.records.wire.VersionView;
 
 /** The animals of a herd over HTTP. */
 @Path("/v1/herds/{herd}/animals")
@@ -41,15 +47,28 @@ import org.pailbook.records.wire.StoredView;
 @Tag(name = "Animals")
 public class AnimalResource {
     private final HerdAccess access;
-    private final Animals animals;
+    private final ComputedDesk computed;
+    private final Cursors cursors;
+    private final KnownAnimals animals;
     private final RecordDesk desk;
+    private final VersionDesk versionDesk;
     private final AnimalKind kind;
 
     @Inject
-    AnimalResource(HerdAccess access, Animals animals, RecordDesk desk, AnimalKind kind) {
+    AnimalResource(
+            HerdAccess access,
+            ComputedDesk computed,
+            Cursors cursors,
+            KnownAnimals animals,
+            RecordDesk desk,
+            VersionDesk versionDesk,
+            AnimalKind kind) {
         this.access = access;
+        this.computed = computed;
+        this.cursors = cursors;
         this.animals = animals;
         this.desk = desk;
+        this.versionDesk = versionDesk;
         this.kind = kind;
     }
 
@@ -58,31 +77,70 @@ public class AnimalResource {
             operationId = "listAnimals",
             summary = "The animals of a herd, in the order in which they were first posted")
     public Page<StoredView<AnimalBody>> listAnimals(
-            @PathParam("herd") String herdCode,
-            @QueryParam("limit") @Parameter(description = "Animals a page, 1 to 1000", example = "100") String limit,
-            @QueryParam("cursor") @Parameter(description = "Place in the list, from the last page") String cursor,
-            @Context UriInfo address) {
-        HerdRow herd = access.toRead(herdCode);
-        int most = Pages.limit(limit);
-        List<AnimalRow> found = new ArrayList<>(animals.page(herd.id, Pages.after(cursor, RecordIds::isId), most + 1));
+            @PathParam("herd") String herdCode, @BeanParam AnimalListQuery query, @Context UriInfo address) {
+        HerdRow herd = computed.toRead(herdCode, query.knownAt);
+        int most = Pages.limit(query.limit);
+        List<AnimalRow> found = new ArrayList<>(animals.page(
+                herd, cursors.after(address, query.cursor, RecordIds::isId), most + 1, query.isWithWithdrawn()));
         String next = null;
         if (found.size() > most) {
             found.remove(most);
-            next = Pages.next(address, found.get(most - 1).id);
+            next = cursors.next(address, found.get(most - 1).id);
         }
-        return new Page<>(found.stream().map(AnimalResource::stored).toList(), next);
+        return new Page<>(
+                found.stream().map(AnimalResource::stored).toList(),
+                next,
+                query.isCounted() ? (Long) animals.count(herd, query.isWithWithdrawn()) : null);
     }
 
     @GET
     @Path("/{animal}")
     @Operation(operationId = "getAnimal", summary = "One animal, by our id or scheme:id")
     public RestResponse<StoredView<AnimalBody>> getAnimal(
-            @PathParam("herd") String herdCode, @PathParam("animal") String animal) {
-        HerdRow herd = access.toRead(herdCode);
-        AnimalRow found = access.animal(herd, animal);
-        return RestResponse.ResponseBuilder.ok(stored(found))
-                .header(HttpHeaders.ETAG, "\"" + found.version + "\"")
-                .build();
+            @PathParam("herd") String herdCode,
+            @PathParam("animal") String animal,
+            @BeanParam KnownAtQuery query,
+            @Context HttpHeaders headers) {
+        HerdRow herd = computed.toRead(herdCode, query);
+        return versionDesk.show(access.animal(herd, animal), AnimalBody::of, headers);
+    }
+
+    @PUT
+    @Path("/{animal}")
+    public RestResponse<PostedAnswer<AnimalBody>> replace(
+            @PathParam("herd") String herdCode,
+            @PathParam("animal") String animal,
+            InputStream body,
+            @Context HttpHeaders headers) {
+        HerdRow herd = access.toWrite(herdCode);
+        return versionDesk.replace(kind, herd, access.animal(herd, animal).id, body, headers, AnimalBody::of);
+    }
+
+    @PATCH
+    @Path("/{animal}")
+    public RestResponse<PostedAnswer<AnimalBody>> patch(
+            @PathParam("herd") String herdCode,
+            @PathParam("animal") String animal,
+            InputStream body,
+            @Context HttpHeaders headers) {
+        HerdRow herd = access.toWrite(herdCode);
+        return versionDesk.patch(kind, herd, access.animal(herd, animal).id, body, headers, AnimalBody::of);
+    }
+
+    @DELETE
+    @Path("/{animal}")
+    public RestResponse<PostedAnswer<AnimalBody>> withdraw(
+            @PathParam("herd") String herdCode, @PathParam("animal") String animal, @Context HttpHeaders headers) {
+        HerdRow herd = access.toWrite(herdCode);
+        return versionDesk.withdraw(kind, herd, access.animal(herd, animal).id, headers, AnimalBody::of);
+    }
+
+    @GET
+    @Path("/{animal}/history")
+    public Page<VersionView<AnimalBody>> history(
+            @PathParam("herd") String herdCode, @PathParam("animal") String animal, @BeanParam KnownAtQuery query) {
+        HerdRow herd = computed.toRead(herdCode, query);
+        return versionDesk.history(kind, access.animalEverKnown(herd, animal), AnimalBody::of);
     }
 
     @POST

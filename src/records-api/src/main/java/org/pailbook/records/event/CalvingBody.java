@@ -2,6 +2,7 @@ package org.pailbook.records.event;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.time.LocalDate;
+import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.pailbook.records.store.AnimalIdentifier;
 import org.pailbook.records.store.CalvingRow;
@@ -26,12 +27,16 @@ public record CalvingBody(
         @Schema(description = "1 easy to 5 surgery, order of the ICAR list", minimum = "1", maximum = "5")
         Integer ease,
 
+        @Schema(description = "The calves, as far as they were recorded")
+        List<Calves.CalfBody> calves,
+
         @Schema(description = "Tool that sends it") String source,
 
         @Schema(description = "Its id in that tool; needs source")
         String sourceId) {
 
     static CalvingBody of(CalvingRow row, AnimalIdentifier animal) {
-        return new CalvingBody(animal, row.date, row.parity, row.ease, row.source, row.sourceId);
+        return new CalvingBody(
+                animal, row.date, row.parity, row.ease, Calves.view(row.calves), row.source, row.sourceId);
     }
 }

@@ -2,12 +2,21 @@ package org.pailbook.records.event;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import jakarta.inject.Singleton;
+import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import org.pailbook.lactation.day.DaysInMilk;
+import org.pailbook.lactation.testday.BreedGroup;
+import org.pailbook.lactation.testday.ValueLimits;
 import org.pailbook.records.intake.Column;
 import org.pailbook.records.intake.EventKind;
 import org.pailbook.records.intake.Posted;
 import org.pailbook.records.intake.Surroundings;
+import org.pailbook.records.intake.ValueChecks;
+import org.pailbook.records.store.AnimalEvent;
 import org.pailbook.records.store.CalvingRow;
+import org.pailbook.records.store.ServiceRow;
 import org.pailbook.records.wire.Fields;
 import org.pailbook.records.wire.FindingView;
 
@@ -20,6 +29,7 @@ public final class CalvingKind extends EventKind<CalvingRow> {
     private static final int SHORTEST_USUAL_INTERVAL_DAYS = 270;
 
     private static final int MOST_CALVINGS = 25;
+    private static final String GESTATION = "gestationDays";
 
     @Override
     public String name() {
@@ -33,7 +43,10 @@ public final class CalvingKind extends EventKind<CalvingRow> {
 
     @Override
     protected List<Column> detailColumns() {
-        return List.of(Column.number("parity", "parity"), Column.number("ease", "ease"));
+        List<Column> columns =
+                new ArrayList<>(List.of(Column.number("parity", "parity"), Column.number("ease", "ease")));
+        columns.addAll(Calves.columns());
+        return columns;
     }
 
     @Override
@@ -45,6 +58,7 @@ public final class CalvingKind extends EventKind<CalvingRow> {
     protected void readDetails(Fields fields, CalvingRow record) {
         record.parity = fields.integer("parity", 1, MOST_CALVINGS);
         record.ease = fields.integer("ease", 1, 5);
+        record.calves = Calves.read(fields);
     }
 
     @Override
@@ -55,6 +69,7 @@ public final class CalvingKind extends EventKind<CalvingRow> {
         if (record.ease != null) {
             content.put("ease", record.ease);
         }
+        Calves.write(record.calves, content);
     }
 
     @Override
@@ -84,6 +99,32 @@ public final class CalvingKind extends EventKind<CalvingRow> {
                                 posted.pointer("date"),
                                 "lies after the animal left; it is taken as having come back")
                         .seen(record.date.toString())));
+        checkGestation(posted, surroundings);
         surroundings.noteCalving(record.animalId, record.date, replacedId);
+    }
+
+    /** One of the services since the calving before should lie a usual gestation back. */
+    private void checkGestation(Posted<CalvingRow> posted, Surroundings surroundings) {
+        CalvingRow record = posted.record();
+        LocalDate before = surroundings
+                .calvingOnOrBefore(record.animalId, record.date.minusDays(1))
+                .orElse(LocalDate.MIN);
+        List<LocalDate> served = surroundings.daysBefore(ServiceRow.class, record.animalId, record.date).stream()
+                .filter(day -> day.isAfter(before))
+                .toList();
+        boolean fits = served.stream()
+                .anyMatch(day -> ValueLimits.PUBLISHED
+                        .check(GESTATION, DaysInMilk.on(day, record.date), BreedGroup.UNKNOWN)
+                        .isEmpty());
+        if (!served.isEmpty() && !fits) {
+            int days = DaysInMilk.on(served.get(served.size() - 1), record.date);
+            ValueChecks.warn(
+                    posted, GESTATION, dayMember(), days, "lies no usual gestation after any service recorded");
+        }
+    }
+
+    @Override
+    protected Set<Class<? extends AnimalEvent>> looksAt() {
+        return Set.of(ServiceRow.class);
     }
 }

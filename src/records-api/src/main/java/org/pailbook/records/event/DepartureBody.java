@@ -27,12 +27,17 @@ public record DepartureBody(
         String reason,
 
         String note,
+
+        @Schema(description = "Day on which she came back, if she did")
+        LocalDate returnedOn,
+
         @Schema(description = "Tool that sends it") String source,
 
         @Schema(description = "Its id in that tool; needs source")
         String sourceId) {
 
     static DepartureBody of(DepartureRow row, AnimalIdentifier animal) {
-        return new DepartureBody(animal, row.date, row.kind, row.reason, row.note, row.source, row.sourceId);
+        return new DepartureBody(
+                animal, row.date, row.kind, row.reason, row.note, row.returnedOn, row.source, row.sourceId);
     }
 }

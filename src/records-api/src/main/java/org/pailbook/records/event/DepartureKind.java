@@ -30,7 +30,11 @@ public final class DepartureKind extends EventKind<DepartureRow> {
 
     @Override
     protected List<Column> detailColumns() {
-        return List.of(Column.text("kind", "kind"), Column.text("reason", "reason"), Column.text("note", "note"));
+        return List.of(
+                Column.text("kind", "kind"),
+                Column.text("reason", "reason"),
+                Column.text("note", "note"),
+                Column.text("returned_on", "returnedOn"));
     }
 
     @Override
@@ -44,6 +48,7 @@ public final class DepartureKind extends EventKind<DepartureRow> {
         record.kind = fields.code("kind", KINDS);
         record.reason = fields.text("reason", LONGEST_REASON);
         record.note = fields.text("note", LONGEST_NOTE);
+        record.returnedOn = fields.date("returnedOn");
     }
 
     @Override
@@ -55,6 +60,7 @@ public final class DepartureKind extends EventKind<DepartureRow> {
         if (record.note != null) {
             content.put("note", record.note);
         }
+        put(content, "returnedOn", record.returnedOn);
     }
 
     @Override
@@ -70,6 +76,13 @@ public final class DepartureKind extends EventKind<DepartureRow> {
                                 "the animal left before and did not come back")
                         .seen(record.date.toString())
                         .expecting("one departure for each stay; the earlier one is on " + left)));
+        if (record.returnedOn != null && record.returnedOn.isBefore(record.date)) {
+            posted.add(FindingView.error(
+                            "return-before-departure", posted.pointer("returnedOn"), "lies before the day she left")
+                    .seen(record.returnedOn.toString())
+                    .expecting("at least " + record.date));
+        }
+        surroundings.noteReturn(record.animalId, record.date, record.returnedOn);
         surroundings.noteDeparture(record.animalId, record.date, replacedId);
     }
 }

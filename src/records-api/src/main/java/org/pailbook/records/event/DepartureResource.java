@@ -21,6 +21,7 @@ import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.jboss.resteasy.reactive.RestResponse;
 import org.pailbook.records.exchange.BulkQuery;
 import org.pailbook.records.exchange.EventResource;
+import org.pailbook.records.exchange.KnownAtQuery;
 import org.pailbook.records.exchange.ListQuery;
 import org.pailbook.records.intake.EventKind;
 import org.pailbook.records.intake.PostedAnswer;
@@ -62,8 +63,11 @@ public class DepartureResource extends EventResource<DepartureRow, DepartureBody
     @Path("/{id}")
     @Operation(operationId = "getDeparture", summary = "One departure")
     public RestResponse<StoredView<DepartureBody>> getDeparture(
-            @PathParam("herd") String herd, @PathParam("id") String id) {
-        return one(herd, id);
+            @PathParam("herd") String herd,
+            @PathParam("id") String id,
+            @BeanParam KnownAtQuery query,
+            @Context HttpHeaders headers) {
+        return one(herd, id, query, headers);
     }
 
     @POST

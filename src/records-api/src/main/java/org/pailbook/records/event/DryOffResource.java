@@ -21,6 +21,7 @@ import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.jboss.resteasy.reactive.RestResponse;
 import org.pailbook.records.exchange.BulkQuery;
 import org.pailbook.records.exchange.EventResource;
+import org.pailbook.records.exchange.KnownAtQuery;
 import org.pailbook.records.exchange.ListQuery;
 import org.pailbook.records.intake.EventKind;
 import org.pailbook.records.intake.PostedAnswer;
@@ -61,8 +62,12 @@ public class DryOffResource extends EventResource<DryOffRow, DryOffBody> {
     @GET
     @Path("/{id}")
     @Operation(operationId = "getDryOff", summary = "One dry-off")
-    public RestResponse<StoredView<DryOffBody>> getDryOff(@PathParam("herd") String herd, @PathParam("id") String id) {
-        return one(herd, id);
+    public RestResponse<StoredView<DryOffBody>> getDryOff(
+            @PathParam("herd") String herd,
+            @PathParam("id") String id,
+            @BeanParam KnownAtQuery query,
+            @Context HttpHeaders headers) {
+        return one(herd, id, query, headers);
     }
 
     @POST

@@ -1,114 +1,57 @@
 package org.pailbook.records.exchange;
 
 import jakarta.inject.Inject;
-import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.UriInfo;
-import java.io.InputStream;
-import java.util.ArrayList;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
-import org.jboss.resteasy.reactive.RestResponse;
-import org.pailbook.records.access.HerdAccess;
+import java.util.function.Function;
 import org.pailbook.records.intake.EventKind;
-import org.pailbook.records.intake.PostedAnswer;
-import org.pailbook.records.problem.Problem;
 import org.pailbook.records.store.AnimalEvent;
 import org.pailbook.records.store.AnimalIdentifier;
 import org.pailbook.records.store.AnimalRow;
-import org.pailbook.records.store.Animals;
-import org.pailbook.records.store.Events;
+import org.pailbook.records.store.CowRecords;
 import org.pailbook.records.store.HerdRow;
-import org.pailbook.records.store.RecordIds;
+import org.pailbook.records.store.KnownAnimals;
 import org.pailbook.records.wire.Page;
 import org.pailbook.records.wire.StoredView;
 
 /**
- * What every kind of event answers over HTTP: list, one, post, post many. A subclass names the path and the shape.
+ * What every kind of event of one animal answers over HTTP. A subclass names the path and the shape.
  *
  * @param <E> the entity
  * @param <T> its shape on the wire
  */
-public abstract class EventResource<E extends AnimalEvent, T> {
+public abstract class EventResource<E extends AnimalEvent, T> extends DatedResource<E, T> {
     @Inject
-    HerdAccess access;
+    KnownAnimals animals;
 
     @Inject
-    RecordDesk desk;
+    CowRecords cows;
 
-    @Inject
-    Events events;
-
-    @Inject
-    Animals animals;
-
+    @Override
     protected abstract EventKind<E> kind();
 
     /** The record in its wire shape. */
     protected abstract T view(E record, AnimalIdentifier animal);
 
     protected final Page<StoredView<T>> list(String herdCode, ListQuery query, UriInfo address) {
-        HerdRow herd = access.toRead(herdCode);
-        int limit = Pages.limit(query.limit);
-        String animalId = null;
-        if (query.animal != null) {
-            animalId = access.animal(herd, query.animal).id;
+        HerdRow herd = computed.toRead(herdCode, query.knownAt);
+        AnimalRow animal = query.animal == null ? null : access.animal(herd, query.animal);
+        LocalDate first = query.first();
+        LocalDate last = query.last();
+        if (query.parity != null) {
+            LactationDays days = LactationDays.of(query.parity, animal, herd, cows);
+            first = first == null || days.first().isAfter(first) ? days.first() : first;
+            last = last == null || days.last().isBefore(last) ? days.last() : last;
         }
-        Events.Position after = query.cursor == null ? null : Cursor.position(query.cursor);
-        List<E> found = new ArrayList<>(events.list(
-                kind().entity(),
-                herd.id,
-                new Events.Selection(animalId, query.first(), query.last(), after),
-                limit + 1));
-        String next = null;
-        if (found.size() > limit) {
-            found.remove(limit);
-            E last = found.get(limit - 1);
-            next = Pages.withCursor(address, Cursor.of(last.date, last.id));
-        }
+        return page(herd, query, animal == null ? null : animal.id, first, last, address);
+    }
+
+    @Override
+    final Function<E, T> views(HerdRow herd, List<E> records) {
         Map<String, AnimalIdentifier> shown = animals.shownIdentifiers(
-                herd.id,
-                found.stream().map(record -> record.animalId).distinct().toList());
-        return new Page<>(
-                found.stream()
-                        .map(record -> stored(record, shown.get(record.animalId)))
-                        .toList(),
-                next);
-    }
-
-    protected final RestResponse<StoredView<T>> one(String herdCode, String id) {
-        HerdRow herd = access.toRead(herdCode);
-        if (!RecordIds.isId(id)) {
-            throw Problem.notFound();
-        }
-        E record = events.byId(kind().entity(), herd.id, id)
-                .filter(found -> !found.withdrawn)
-                .orElseThrow(Problem::notFound);
-        return RestResponse.ResponseBuilder.ok(stored(record, identifier(herd, record)))
-                .header(HttpHeaders.ETAG, "\"" + record.version + "\"")
-                .build();
-    }
-
-    protected final RestResponse<PostedAnswer<T>> post(String herdCode, InputStream body, HttpHeaders headers) {
-        HerdRow herd = access.toWrite(herdCode);
-        return desk.post(kind(), herd, body, headers, record -> view(record, identifier(herd, record)));
-    }
-
-    protected final jakarta.ws.rs.core.Response postMany(
-            String herdCode, BulkQuery query, InputStream body, HttpHeaders headers) {
-        return desk.postMany(kind(), access.toWrite(herdCode), query, body, headers);
-    }
-
-    private StoredView<T> stored(E record, AnimalIdentifier animal) {
-        return new StoredView<>(record.id, record.version, record.recordedAt.toString(), view(record, animal));
-    }
-
-    private AnimalIdentifier identifier(HerdRow herd, E record) {
-        return animals.byId(herd.id, record.animalId)
-                .map(EventResource::shown)
-                .orElseGet(() -> new AnimalIdentifier("id", record.animalId));
-    }
-
-    private static AnimalIdentifier shown(AnimalRow animal) {
-        return animal.identifiers.isEmpty() ? new AnimalIdentifier("id", animal.id) : animal.identifiers.get(0);
+                herd, records.stream().map(record -> record.animalId).distinct().toList());
+        return record -> view(record, shown.getOrDefault(record.animalId, new AnimalIdentifier("id", record.animalId)));
     }
 }

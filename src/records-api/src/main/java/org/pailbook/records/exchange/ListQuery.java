@@ -1,44 +1,18 @@
 package org.pailbook.records.exchange;
 
 import jakarta.ws.rs.QueryParam;
-import java.time.LocalDate;
 import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
-import org.pailbook.records.wire.WireDates;
 
 /** What a list of events may be asked for. */
-public class ListQuery {
-    @QueryParam("limit")
-    @Parameter(description = "Records a page, 1 to 1000", example = "100")
-    String limit;
-
-    @QueryParam("cursor")
-    @Parameter(description = "Place in the list, from the last page")
-    String cursor;
-
-    @QueryParam("from")
-    @Parameter(description = "First day, included", example = "2025-01-01")
-    String from;
-
-    @QueryParam("to")
-    @Parameter(description = "Last day, included", example = "2025-12-31")
-    String to;
-
-    @QueryParam("asOf")
-    @Parameter(description = "Events after this day are left out; like to", example = "2025-12-31")
-    String asOf;
-
+public class ListQuery extends PeriodQuery {
     @QueryParam("animal")
     @Parameter(description = "Our id of the animal, or scheme:id", example = "example.eartag:PT-BA-0412")
     String animal;
 
-    LocalDate first() {
-        return WireDates.parameter("from", from).orElse(null);
-    }
-
-    /** The earlier of {@code to} and {@code asOf}. */
-    LocalDate last() {
-        LocalDate last = WireDates.parameter("to", to).orElse(null);
-        LocalDate day = WireDates.parameter("asOf", asOf).orElse(null);
-        return last == null || (day != null && day.isBefore(last)) ? day : last;
-    }
+    @QueryParam("parity")
+    @Parameter(
+            description =
+                    "Only that lactation of the animal, from its calving to the day before the next; needs animal",
+            example = "3")
+    String parity;
 }

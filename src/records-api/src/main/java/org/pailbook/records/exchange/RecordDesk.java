@@ -9,7 +9,6 @@ import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.StreamingOutput;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.net.URI;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -39,14 +38,27 @@ import org.pailbook.records.wire.StrictJson;
 public class RecordDesk {
     private final RecordIntake intake;
     private final BulkIntake bulk;
+    private final OnceOnly once;
+    private final BulkTurns turns;
+    private final WriteLog log;
     private final Caller caller;
     private final RoutingContext routing;
 
     @Inject
-    RecordDesk(RecordIntake intake, BulkIntake bulk, Caller caller, RoutingContext routing) {
+    RecordDesk(
+            RecordIntake intake,
+            BulkIntake bulk,
+            OnceOnly once,
+            BulkTurns turns,
+            WriteLog log,
+            Caller caller,
+            RoutingContext routing) {
+        this.turns = turns;
+        this.log = log;
         this.routing = routing;
         this.intake = intake;
         this.bulk = bulk;
+        this.once = once;
         this.caller = caller;
     }
 
@@ -57,10 +69,15 @@ public class RecordDesk {
 
     /** The same with a limit of its own. */
     public static ObjectNode readObject(InputStream body, HttpHeaders headers, long mostBytes) {
+        return readObject(body, headers, mostBytes, BulkIntake.JSON);
+    }
+
+    /** The object a request holds, if it says it is of that media type. */
+    static ObjectNode readObject(InputStream body, HttpHeaders headers, long mostBytes, String wanted) {
         requirePlain(headers);
         String mediaType = BulkIntake.mediaType(headers.getHeaderString(HttpHeaders.CONTENT_TYPE));
-        if (!mediaType.equals(BulkIntake.JSON)) {
-            throw new Problem(ProblemCode.UNSUPPORTED_MEDIA_TYPE, "Send application/json.");
+        if (!mediaType.equals(wanted)) {
+            throw new Problem(ProblemCode.UNSUPPORTED_MEDIA_TYPE, "Send " + wanted + ".");
         }
         return StrictJson.object(new LimitedBody(body, mostBytes));
     }
@@ -78,36 +95,61 @@ public class RecordDesk {
     /** One record: 201 if it is new, 200 if it was there, 422 with every fault if it was refused. */
     public <E extends StoredRecord, T> RestResponse<PostedAnswer<T>> post(
             RecordKind<E> kind, HerdRow herd, InputStream body, HttpHeaders headers, Function<E, T> view) {
+        return once.single(headers, body, counted -> postOnce(kind, herd, counted, headers, view));
+    }
+
+    private <E extends StoredRecord, T> RestResponse<PostedAnswer<T>> postOnce(
+            RecordKind<E> kind, HerdRow herd, InputStream body, HttpHeaders headers, Function<E, T> view) {
         PostedRow row = PostedRow.single(readObject(body, headers));
         RowOutcome<E> outcome = intake.takeOne(kind, herd, caller.keyId(), row);
+        log.single(kind.name(), outcome);
         if (outcome.outcome() == Outcome.REFUSED) {
             throw refusal(outcome.findings());
         }
         E record = outcome.record();
-        PostedAnswer<T> answer = new PostedAnswer<>(
+        PostedAnswer<T> answer = answer(outcome, view);
+        RestResponse.ResponseBuilder<PostedAnswer<T>> response = outcome.outcome() == Outcome.CREATED
+                ? RestResponse.ResponseBuilder.<PostedAnswer<T>>created(
+                                URI.create("/v1/herds/" + herd.code + "/" + kind.name() + "/" + record.id))
+                        .entity(answer)
+                : RestResponse.ResponseBuilder.ok(answer);
+        return response.header(HttpHeaders.ETAG, Precondition.tagOf(record.version))
+                .build();
+    }
+
+    static <E extends StoredRecord, T> PostedAnswer<T> answer(RowOutcome<E> outcome, Function<E, T> view) {
+        E record = outcome.record();
+        return new PostedAnswer<>(
                 record.id,
                 outcome.outcome(),
                 record.version,
                 outcome.daysInMilk(),
                 view.apply(record),
                 outcome.findings());
-        RestResponse.ResponseBuilder<PostedAnswer<T>> response = outcome.outcome() == Outcome.CREATED
-                ? RestResponse.ResponseBuilder.<PostedAnswer<T>>created(
-                                URI.create("/v1/herds/" + herd.code + "/" + kind.name() + "/" + record.id))
-                        .entity(answer)
-                : RestResponse.ResponseBuilder.ok(answer);
-        return response.header(HttpHeaders.ETAG, "\"" + record.version + "\"").build();
     }
 
     /** Many records: 200 with counts and row results, also if every row was refused; 422 if all-or-nothing was asked and failed. */
     public <E extends StoredRecord> Response postMany(
             RecordKind<E> kind, HerdRow herd, BulkQuery query, InputStream body, HttpHeaders headers) {
+        return once.many(headers, body, counted -> postManyOnce(kind, herd, query, counted, headers));
+    }
+
+    private <E extends StoredRecord> Response postManyOnce(
+            RecordKind<E> kind, HerdRow herd, BulkQuery query, InputStream body, HttpHeaders headers) {
         requirePlain(headers);
         BulkOptions options = query.options();
-        String mediaType = BulkIntake.mediaType(headers.getHeaderString(HttpHeaders.CONTENT_TYPE));
-        try {
-            BulkReport report = bulk.take(kind, herd, caller.keyId(), mediaType, body, options);
+        String contentType = headers.getHeaderString(HttpHeaders.CONTENT_TYPE);
+        String mediaType = BulkIntake.mediaType(contentType);
+        try (BulkTurns.Turn turn = turns.take()) {
+            InputStream rows = body;
+            if (mediaType.equals(FormFile.MEDIA_TYPE)) {
+                FormFile file = new FormFile(body, contentType);
+                mediaType = file.mediaType();
+                rows = file;
+            }
+            BulkReport report = bulk.take(kind, herd, caller.keyId(), mediaType, rows, options);
             boolean rejected = options.atomic() && report.count(Outcome.REFUSED) > 0;
+            log.many(kind.name(), WriteLog.countsOf(report), !rejected && !options.dryRun());
             Map<String, Object> first = new LinkedHashMap<>();
             if (rejected) {
                 first.put("type", "/problems/" + ProblemCode.BATCH_REJECTED.code());
@@ -128,7 +170,7 @@ public class RecordDesk {
                     .entity(out)
                     .build();
         } catch (IOException spoolFailed) {
-            throw new UncheckedIOException(spoolFailed);
+            throw BulkReport.spoolFailed(spoolFailed);
         }
     }
 
@@ -139,7 +181,7 @@ public class RecordDesk {
         }
     }
 
-    private static Problem refusal(List<FindingView> findings) {
+    static Problem refusal(List<FindingView> findings) {
         List<Fault> faults = findings.stream()
                 .filter(FindingView::isError)
                 .map(FindingView::asFault)

@@ -13,7 +13,9 @@ public record Column(String name, List<String> path, Type type) {
     /** How cells are read. */
     public enum Type {
         TEXT,
-        NUMBER
+        NUMBER,
+        /** {@code true} or {@code false}. */
+        TRUTH
     }
 
     public static Column text(String name, String... path) {
@@ -22,6 +24,10 @@ public record Column(String name, List<String> path, Type type) {
 
     public static Column number(String name, String... path) {
         return new Column(name, List.of(path), Type.NUMBER);
+    }
+
+    public static Column flag(String name, String... path) {
+        return new Column(name, List.of(path), Type.TRUTH);
     }
 
     /** Where the cell stands in the record, as a pointer. */

@@ -2,59 +2,30 @@ package org.pailbook.records.intake;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 import org.hibernate.StatelessSession;
+import org.pailbook.lactation.day.DaysInMilk;
 import org.pailbook.records.store.AnimalEvent;
 import org.pailbook.records.store.HerdRow;
-import org.pailbook.records.wire.Fields;
 import org.pailbook.records.wire.FindingView;
 
-/** A kind of record about one animal on one day: animal and day are its natural key. */
-public abstract class EventKind<E extends AnimalEvent> extends RecordKind<E> {
+/** A kind of record about one animal on one day: animal, day and what the kind adds are its natural key. */
+public abstract class EventKind<E extends AnimalEvent> extends DatedKind<E> {
     /** Natural key. */
-    private record AnimalAndDay(String animalId, LocalDate date) {}
+    private record AnimalAndDay(String animalId, LocalDate date, Object besides) {}
 
-    /** An empty record. */
-    protected abstract E newRecord();
-
-    /** Reads what the kind has besides animal, date and source. */
-    protected abstract void readDetails(Fields fields, E record);
-
-    /** Writes what the kind has besides animal and date. */
-    protected abstract void writeDetails(E record, ObjectNode content);
-
-    /** Checks what is particular to the kind; animal and date are known to be there and the common checks are done. */
+    /** Checks what is particular to the kind; animal and day are known to be there and the common checks are done. */
     protected abstract void checkDetails(Posted<E> posted, E replaced, Surroundings surroundings);
 
-    /** The columns besides those for animal, date and source. */
-    protected abstract List<Column> detailColumns();
-
     @Override
-    public final List<Column> columns() {
-        List<Column> columns = new ArrayList<>(List.of(
-                Column.text("animal_scheme", "animal", "scheme"),
-                Column.text("animal_id", "animal", "id"),
-                Column.text("date", "date")));
-        columns.addAll(detailColumns());
-        columns.add(Column.text("source", "source"));
-        columns.add(Column.text("source_id", "sourceId"));
-        return columns;
+    protected final List<Column> firstColumns() {
+        return List.of(Column.text("animal_scheme", "animal", "scheme"), Column.text("animal_id", "animal", "id"));
     }
 
     @Override
-    protected final E readContent(Fields fields) {
-        E record = newRecord();
-        record.date = fields.requiredDate("date");
-        readDetails(fields, record);
-        return record;
-    }
-
-    @Override
-    protected final void writeContent(E record, ObjectNode content) {
-        content.put("animalId", record.animalId);
-        content.put("date", record.date.toString());
-        writeDetails(record, content);
+    protected final void writeFirst(E record, ObjectNode content) {
+        content.put(ANIMAL_ID, record.animalId);
     }
 
     @Override
@@ -71,7 +42,7 @@ public abstract class EventKind<E extends AnimalEvent> extends RecordKind<E> {
     protected final List<?> naturalKeys(E record) {
         return record.animalId == null || record.date == null
                 ? List.of()
-                : List.of(new AnimalAndDay(record.animalId, record.date));
+                : List.of(new AnimalAndDay(record.animalId, record.date, keyBesides(record)));
     }
 
     @Override
@@ -93,17 +64,41 @@ public abstract class EventKind<E extends AnimalEvent> extends RecordKind<E> {
                 .getResultList();
     }
 
+    /** Refuses a day after the animal left. */
+    protected final void checkPresent(Posted<E> posted, Surroundings surroundings) {
+        E record = posted.record();
+        surroundings
+                .departureBefore(record.animalId, record.date)
+                .ifPresent(left -> posted.add(FindingView.error(
+                                "after-departure", posted.pointer(dayMember()), "lies after the animal left the herd")
+                        .seen(record.date.toString())
+                        .expecting("at most " + left + "; if she came back, say so in her departure")));
+    }
+
+    /** Notes the day of her lactation, or warns that there is none. @param effect what follows if there is none */
+    protected final OptionalInt noteLactationDay(Posted<E> posted, Surroundings surroundings, String effect) {
+        E record = posted.record();
+        LocalDate calved =
+                surroundings.calvingOnOrBefore(record.animalId, record.date).orElse(null);
+        if (calved == null) {
+            posted.add(FindingView.warning(
+                    "no-calving-before",
+                    posted.pointer(dayMember()),
+                    "no calving on or before this day is recorded; " + effect));
+            return OptionalInt.empty();
+        }
+        int daysInMilk = DaysInMilk.on(calved, record.date);
+        posted.inLactationDay(daysInMilk);
+        return OptionalInt.of(daysInMilk);
+    }
+
     @Override
     protected final void check(Posted<E> posted, E replaced, Surroundings surroundings) {
+        checkDay(posted, surroundings);
         LocalDate date = posted.record().date;
-        if (date.isAfter(surroundings.today())) {
-            posted.add(FindingView.error("date-in-future", posted.pointer("date"), "lies in the future")
-                    .seen(date.toString())
-                    .expecting("at most " + surroundings.today() + ", today in the herd's zone"));
-        }
         LocalDate born = surroundings.birthDate(posted.record().animalId);
         if (born != null && date.isBefore(born)) {
-            posted.add(FindingView.error("before-birth", posted.pointer("date"), "lies before the animal's birth")
+            posted.add(FindingView.error("before-birth", posted.pointer(dayMember()), "lies before the animal's birth")
                     .seen(date.toString())
                     .expecting("at least " + born));
         }

@@ -1,6 +1,7 @@
 package org.pailbook.records.intake;
 
 import com.fasterxml.jackson.annotation.JsonValue;
+import java.util.List;
 import java.util.Locale;
 
 /** What became of a posted row. */
@@ -12,7 +13,12 @@ public enum Outcome {
     /** A later row of the same request has the same key and was taken instead. */
     SUPERSEDED,
     /** Not stored, because of an error finding. */
-    REFUSED;
+    REFUSED,
+    /** Taken out of force, its history kept; never the outcome of a posted row. */
+    WITHDRAWN;
+
+    /** What may become of a posted row. */
+    public static final List<Outcome> OF_ROWS = List.of(CREATED, UPDATED, UNCHANGED, SUPERSEDED, REFUSED);
 
     @JsonValue
     public String onWire() {

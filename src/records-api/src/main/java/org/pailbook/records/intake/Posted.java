@@ -13,6 +13,7 @@ public final class Posted<E extends StoredRecord> {
     final String pointer;
     private final List<FindingView> findings;
     private Integer daysInMilk;
+    private boolean whole;
 
     Posted(PostedRow row, E record, AnimalReference animal, List<FindingView> findings) {
         this.row = row;
@@ -44,6 +45,16 @@ public final class Posted<E extends StoredRecord> {
     /** Notes in which day of a lactation the record lies. */
     public void inLactationDay(int day) {
         daysInMilk = day;
+    }
+
+    /** Whether the record replaces a known one as a whole, so that what it does not name is thereby taken away. */
+    public boolean isWhole() {
+        return whole;
+    }
+
+    Posted<E> asWhole() {
+        whole = true;
+        return this;
     }
 
     Integer daysInMilk() {

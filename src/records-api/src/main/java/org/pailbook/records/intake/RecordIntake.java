@@ -3,17 +3,15 @@ package org.pailbook.records.intake;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.time.Clock;
-import java.time.Instant;
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.hibernate.StatelessSession;
+import org.pailbook.records.store.ChangeTurn;
 import org.pailbook.records.store.HerdRow;
 import org.pailbook.records.store.StoredRecord;
 import org.pailbook.records.store.WriteGate;
@@ -45,49 +43,58 @@ public class RecordIntake {
      */
     public <E extends StoredRecord> List<RowOutcome<E>> take(
             RecordKind<E> kind, HerdRow herd, String writtenBy, List<PostedRow> rows, IntakeMode mode) {
-        List<Posted<E>> posted = rows.stream().map(kind::read).toList();
+        List<Posted<E>> posted =
+                rows.stream().map(row -> kind.read(row, herd.zone())).toList();
         if (posted.stream().allMatch(Posted::isRefused)) {
             return posted.stream()
                     .map(row -> RowOutcome.of(row, Outcome.REFUSED, (E) null))
                     .toList();
         }
-        return gate.write(session -> takeLocked(session, kind, herd, writtenBy, posted, mode));
+        return gate.write(session -> {
+            ChangeTurn turn = WriteGate.lockForChange(session, herd.id, clock.instant());
+            Settlement<E> settlement = settle(session, kind, herd, turn, posted, null);
+            boolean rejected = mode == IntakeMode.ALL_OR_NOTHING
+                    && settlement.outcomes().stream().anyMatch(row -> row.outcome() == Outcome.REFUSED);
+            if (mode != IntakeMode.DRY_RUN && !rejected) {
+                settlement.write(session, herd, writtenBy, turn);
+            }
+            return settlement.outcomes();
+        });
     }
 
-    private <E extends StoredRecord> List<RowOutcome<E>> takeLocked(
+    /**
+     * Checks the rows and decides what each does, under the herd's lock; nothing is written yet.
+     *
+     * @param known the record the only row is to replace; null if its keys tell
+     */
+    static <E extends StoredRecord> Settlement<E> settle(
             StatelessSession session,
             RecordKind<E> kind,
             HerdRow herd,
-            String writtenBy,
+            ChangeTurn turn,
             List<Posted<E>> posted,
-            IntakeMode mode) {
-        long lastChange = WriteGate.lockForChange(session, herd.id);
-        Instant now = clock.instant().truncatedTo(ChronoUnit.MILLIS);
+            E known) {
         if (kind.namesAnimal()) {
             findAnimals(session, kind, herd, posted);
         }
         List<Posted<E>> readable =
                 posted.stream().filter(row -> !row.isRefused()).toList();
         StoredBefore<E> before = StoredBefore.load(session, kind, herd, readable);
-        Surroundings surroundings =
-                Surroundings.load(session, herd, animalIds(readable), LocalDate.ofInstant(now, herd.zone()));
+        Surroundings surroundings = Surroundings.load(
+                session, herd, animalIds(readable), LocalDate.ofInstant(turn.at(), herd.zone()), kind.looksAt());
         Settlement<E> settlement = new Settlement<>(kind, before);
         for (Posted<E> row : posted) {
             if (!row.isRefused()) {
-                Set<E> stored = before.of(row);
-                kind.check(row, stored.isEmpty() ? null : stored.iterator().next(), surroundings);
+                E replaced = known == null ? before.of(row).stream().findFirst().orElse(null) : known;
+                kind.check(row, replaced, surroundings);
             }
-            settlement.settle(row);
-        }
-        boolean rejected = mode == IntakeMode.ALL_OR_NOTHING
-                && settlement.outcomes().stream().anyMatch(row -> row.outcome() == Outcome.REFUSED);
-        if (mode != IntakeMode.DRY_RUN && !rejected) {
-            long newLast = settlement.write(session, herd, writtenBy, now, lastChange);
-            if (newLast != lastChange) {
-                WriteGate.noteLastChange(session, herd.id, newLast);
+            if (known == null) {
+                settlement.settle(row);
+            } else {
+                settlement.settleFor(row, known);
             }
         }
-        return settlement.outcomes();
+        return settlement;
     }
 
     private static <E extends StoredRecord> void findAnimals(

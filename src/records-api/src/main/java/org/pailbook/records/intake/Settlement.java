@@ -1,7 +1,6 @@
 package org.pailbook.records.intake;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.Iterator;
@@ -11,10 +10,12 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import org.hibernate.StatelessSession;
+import org.pailbook.records.store.ChangeTurn;
 import org.pailbook.records.store.HerdRow;
 import org.pailbook.records.store.RecordIds;
 import org.pailbook.records.store.StoredRecord;
 import org.pailbook.records.store.SupersededVersionRow;
+import org.pailbook.records.store.WriteGate;
 import org.pailbook.records.wire.FindingView;
 
 /** Decides for the rows of one chunk what each creates, changes or leaves as it is, and then writes that. */
@@ -39,6 +40,28 @@ final class Settlement<E extends StoredRecord> {
         return outcomes;
     }
 
+    /** A row that is to replace that record and no other one. */
+    void settleFor(Posted<E> row, E known) {
+        if (row.isRefused()) {
+            refuse(row);
+            return;
+        }
+        List<E> others =
+                before.of(row).stream().filter(one -> !one.id.equals(known.id)).toList();
+        if (!others.isEmpty()) {
+            row.add(FindingView.error(
+                    "key-conflict",
+                    row.pointer,
+                    others.get(0).withdrawn
+                            ? "its keys belong to a record that was withdrawn; post the values to revive that one, and withdraw this one"
+                            : "its keys belong to another record; correct one of them first"));
+            refuse(row);
+            return;
+        }
+        taken.add(new Taken<>(row, known, outcomes.size()));
+        outcomes.add(decide(row, known, true));
+    }
+
     void settle(Posted<E> row) {
         if (row.isRefused()) {
             refuse(row);
@@ -60,7 +83,7 @@ final class Settlement<E extends StoredRecord> {
         if (replaced != null) {
             lastByKey.put(replaced.id, now);
         }
-        outcomes.add(decide(row, replaced));
+        outcomes.add(decide(row, replaced, false));
     }
 
     private void refuse(Posted<E> row) {
@@ -91,16 +114,22 @@ final class Settlement<E extends StoredRecord> {
         outcomes.set(earlier.place, RowOutcome.of(earlier.row, Outcome.SUPERSEDED, null));
     }
 
-    private RowOutcome<E> decide(Posted<E> row, E stored) {
+    /** @param whole whether a source that is not given is thereby cleared */
+    private RowOutcome<E> decide(Posted<E> row, E stored, boolean whole) {
         if (stored == null) {
             return RowOutcome.of(row, Outcome.CREATED, row.record);
         }
         ObjectNode was = kind.content(stored);
         ObjectNode is = kind.content(row.record);
-        boolean sameSource = row.record.source == null
-                || (row.record.source.equals(stored.source) && Objects.equals(row.record.sourceId, stored.sourceId));
+        boolean sameSource = (row.record.source == null && !whole)
+                || (Objects.equals(row.record.source, stored.source)
+                        && Objects.equals(row.record.sourceId, stored.sourceId));
         if (was.equals(is) && sameSource && !stored.withdrawn) {
             return RowOutcome.of(row, Outcome.UNCHANGED, stored);
+        }
+        if (stored.withdrawn) {
+            row.add(FindingView.info("revived", row.pointer, "was withdrawn and is in force again"));
+            return RowOutcome.of(row, Outcome.UPDATED, row.record);
         }
         if (stored.source != null && !stored.source.equals(row.record.source)) {
             row.add(FindingView.warning(
@@ -121,9 +150,9 @@ final class Settlement<E extends StoredRecord> {
         return RowOutcome.of(row, Outcome.UPDATED, row.record);
     }
 
-    /** Writes what was settled and returns the number of the herd's last change. */
-    long write(StatelessSession session, HerdRow herd, String writtenBy, Instant now, long lastChange) {
-        long change = lastChange;
+    /** Writes what was settled and keeps the number of the herd's last change. */
+    void write(StatelessSession session, HerdRow herd, String writtenBy, ChangeTurn turn) {
+        long change = turn.lastChange();
         List<E> created = new ArrayList<>();
         List<E> updated = new ArrayList<>();
         List<SupersededVersionRow> replaced = new ArrayList<>();
@@ -134,7 +163,7 @@ final class Settlement<E extends StoredRecord> {
             }
             E record = one.row.record;
             record.herdId = herd.id;
-            record.recordedAt = now;
+            record.recordedAt = turn.at();
             record.recordedBy = writtenBy;
             record.changeSeq = ++change;
             if (one.stored == null) {
@@ -142,7 +171,7 @@ final class Settlement<E extends StoredRecord> {
                 record.version = 1;
                 created.add(record);
             } else {
-                replaced.add(asReplaced(one.stored));
+                replaced.add(asReplaced(kind, one.stored));
                 record.id = one.stored.id;
                 record.version = one.stored.version + 1;
                 updated.add(record);
@@ -152,17 +181,13 @@ final class Settlement<E extends StoredRecord> {
         session.updateMultiple(updated);
         session.insertMultiple(created);
         kind.afterWrite(session, created, updated);
-        return change;
+        if (change != turn.lastChange()) {
+            WriteGate.noteLastChange(session, herd.id, change, turn.at());
+        }
     }
 
-    private SupersededVersionRow asReplaced(E stored) {
-        ObjectNode content = kind.content(stored);
-        if (stored.source != null) {
-            content.put("source", stored.source);
-        }
-        if (stored.sourceId != null) {
-            content.put("sourceId", stored.sourceId);
-        }
+    /** The version as it is kept once another one takes its place. */
+    static <E extends StoredRecord> SupersededVersionRow asReplaced(RecordKind<E> kind, E stored) {
         SupersededVersionRow old = new SupersededVersionRow();
         old.recordId = stored.id;
         old.version = stored.version;
@@ -172,7 +197,7 @@ final class Settlement<E extends StoredRecord> {
         old.recordedAt = stored.recordedAt;
         old.recordedBy = Objects.requireNonNull(stored.recordedBy);
         old.withdrawn = stored.withdrawn;
-        old.content = content.toString();
+        old.content = kind.keptContent(stored).toString();
         return old;
     }
 }

@@ -6,8 +6,10 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import org.hibernate.StatelessSession;
+import org.pailbook.records.store.AnimalEvent;
 import org.pailbook.records.store.HerdRow;
 import org.pailbook.records.store.InParts;
 
@@ -23,11 +25,21 @@ public final class Surroundings {
 
     private final Map<String, TreeMap<LocalDate, String>> departures = new HashMap<>();
 
+    /** By animal: day she left to the day she came back. */
+    private final Map<String, Map<LocalDate, LocalDate>> returns = new HashMap<>();
+
+    private final Map<Class<? extends AnimalEvent>, Map<String, TreeMap<LocalDate, String>>> others = new HashMap<>();
+
     private Surroundings(LocalDate today) {
         this.today = today;
     }
 
-    static Surroundings load(StatelessSession session, HerdRow herd, Collection<String> animalIds, LocalDate today) {
+    static Surroundings load(
+            StatelessSession session,
+            HerdRow herd,
+            Collection<String> animalIds,
+            LocalDate today,
+            Set<Class<? extends AnimalEvent>> others) {
         Surroundings surroundings = new Surroundings(today);
         InParts.of(animalIds, some -> {
             session.createSelectionQuery(
@@ -39,8 +51,26 @@ public final class Surroundings {
                     .forEach(row -> surroundings.births.put((String) row[0], (LocalDate) row[1]));
             surroundings.loadDays(session, herd, some, "CalvingRow", surroundings.calvings);
             surroundings.loadDays(session, herd, some, "DepartureRow", surroundings.departures);
+            surroundings.loadReturns(session, herd, some);
+            others.forEach(kind -> surroundings.loadDays(
+                    session,
+                    herd,
+                    some,
+                    kind.getSimpleName(),
+                    surroundings.others.computeIfAbsent(kind, any -> new HashMap<>())));
         });
         return surroundings;
+    }
+
+    private void loadReturns(StatelessSession session, HerdRow herd, Collection<String> animalIds) {
+        session.createSelectionQuery(
+                        "select animalId, date, returnedOn from DepartureRow where herdId = :herd and animalId in :ids"
+                                + " and withdrawn = false and returnedOn is not null",
+                        Object[].class)
+                .setParameter("herd", herd.id)
+                .setParameter("ids", animalIds)
+                .getResultList()
+                .forEach(row -> noteReturn((String) row[0], (LocalDate) row[1], (LocalDate) row[2]));
     }
 
     private void loadDays(
@@ -85,10 +115,26 @@ public final class Surroundings {
                 .min((a, b) -> Long.compare(distance(a, day), distance(b, day)));
     }
 
-    /** A departure before that day with no calving after it, which would show that she came back. */
+    /** The last record of a kind the check looks at, on or before that day. */
+    public Optional<LocalDate> lastOnOrBefore(Class<? extends AnimalEvent> kind, String animalId, LocalDate day) {
+        return Optional.ofNullable(
+                days(others.getOrDefault(kind, Map.of()), animalId).floorKey(day));
+    }
+
+    /** The days of a kind the check looks at, before that day, in order. */
+    public List<LocalDate> daysBefore(Class<? extends AnimalEvent> kind, String animalId, LocalDate day) {
+        return List.copyOf(
+                days(others.getOrDefault(kind, Map.of()), animalId).headMap(day).keySet());
+    }
+
+    /** A departure before that day, neither with a return up to that day nor with a calving after it, which would show that she came back. */
     public Optional<LocalDate> departureBefore(String animalId, LocalDate day) {
         LocalDate left = days(departures, animalId).lowerKey(day);
         if (left == null) {
+            return Optional.empty();
+        }
+        LocalDate back = returns.getOrDefault(animalId, Map.of()).get(left);
+        if (back != null && !back.isAfter(day)) {
             return Optional.empty();
         }
         LocalDate calved = days(calvings, animalId).floorKey(day);
@@ -98,6 +144,11 @@ public final class Surroundings {
     public void noteCalving(String animalId, LocalDate day, String replacedId) {
         forget(calvings, animalId, replacedId);
         note(calvings, animalId, day, replacedId);
+    }
+
+    /** @param returned day on which she came back; null if she did not */
+    public void noteReturn(String animalId, LocalDate left, LocalDate returned) {
+        returns.computeIfAbsent(animalId, any -> new HashMap<>()).put(left, returned);
     }
 
     public void noteDeparture(String animalId, LocalDate day, String replacedId) {

@@ -2,9 +2,10 @@ package org.pailbook.records.page;
 
 import jakarta.ws.rs.QueryParam;
 import java.time.Clock;
+import java.time.LocalDate;
 import org.pailbook.records.problem.Problem;
 import org.pailbook.records.store.HerdRow;
-import org.pailbook.records.wire.AsOf;
+import org.pailbook.records.wire.WireDates;
 
 /** For which day, and in which unit. */
 public class PageQuery {
@@ -20,7 +21,9 @@ public class PageQuery {
         MilkUnit milkUnit = unit == null
                 ? MilkUnit.KG
                 : MilkUnit.of(unit).orElseThrow(() -> Problem.badParameter("unit", "expected kg or lb", unit));
-        return new Shown(herd, AsOf.of(asOf, herd.zone(), clock).day(), asOf != null, milkUnit);
+        LocalDate day =
+                WireDates.parameter("asOf", asOf).orElseGet(() -> LocalDate.ofInstant(clock.instant(), herd.zone()));
+        return new Shown(herd, day, asOf != null, milkUnit);
     }
 
     /** A whole number from 1 in a parameter; {@code without} if it was not sent. */

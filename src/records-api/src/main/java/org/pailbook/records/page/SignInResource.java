@@ -1,5 +1,6 @@
 package org.pailbook.records.page;
 
+import io.vertx.ext.web.RoutingContext;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.DefaultValue;
@@ -31,10 +32,12 @@ public class SignInResource {
     private static final String COOKIE_PATH = "/pages";
 
     private final Sessions sessions;
+    private final RoutingContext routing;
 
     @Inject
-    SignInResource(Sessions sessions) {
+    SignInResource(Sessions sessions, RoutingContext routing) {
         this.sessions = sessions;
+        this.routing = routing;
     }
 
     @GET
@@ -51,7 +54,8 @@ public class SignInResource {
     @Produces({"text/html; charset=utf-8", MediaType.WILDCARD})
     @Operation(hidden = true)
     public Response signIn(@FormParam("key") @DefaultValue("") String key, @Context HttpHeaders headers) {
-        Optional<String> session = sessions.begin(key);
+        Optional<String> session =
+                sessions.begin(key, routing.request().remoteAddress().hostAddress());
         if (session.isEmpty()) {
             return Response.fromResponse(PageResource.html(Templates.signIn(true)))
                     .status(Response.Status.FORBIDDEN)

@@ -8,6 +8,7 @@ public enum ProblemCode {
     NOT_UTF8(400, "not-utf8", "The body is not UTF-8 text"),
     EMPTY_BODY(400, "empty-body", "A body is needed"),
     UNKNOWN_PARAMETER(400, "unknown-parameter", "The address has an unknown parameter"),
+    MALFORMED_FORM(400, "malformed-form", "The form could not be read"),
     BAD_PARAMETER(400, "bad-parameter", "A parameter could not be read"),
     BAD_PATH(400, "bad-path", "The path could not be read"),
     BAD_CURSOR(400, "bad-cursor", "The cursor is not one this service gave"),
@@ -23,16 +24,22 @@ public enum ProblemCode {
     REQUEST_TIMEOUT(408, "request-timeout", "The request did not arrive in time"),
     KEY_CONFLICT(409, "key-conflict", "The keys of the record point to different records"),
     HERD_EXISTS(409, "herd-exists", "There is another herd with this code"),
+    IN_PROGRESS(409, "in-progress", "A request with this idempotency key is still running"),
+    VERSION_MISMATCH(412, "version-mismatch", "The record has another version by now"),
     TOO_LARGE(413, "too-large", "The body is too large"),
     URI_TOO_LONG(414, "uri-too-long", "The address is too long"),
     UNSUPPORTED_MEDIA_TYPE(415, "unsupported-media-type", "The body has a media type that is not read here"),
     VALIDATION_FAILED(422, "validation-failed", "The record was not accepted"),
     UNKNOWN_ANIMAL(422, "unknown-animal", "The animal is not known in this herd"),
     BATCH_REJECTED(422, "batch-rejected", "The batch was not accepted"),
+    IDEMPOTENCY_KEY_REUSED(422, "idempotency-key-reused", "The idempotency key was used for another request"),
+    PRECONDITION_REQUIRED(428, "precondition-required", "The request must name the version it changes"),
+    RATE_LIMITED(429, "rate-limited", "Too many requests in a short time"),
     HEADERS_TOO_LARGE(431, "headers-too-large", "The headers are too large"),
     INTERNAL(500, "internal", "Something went wrong on our side"),
     NOT_IMPLEMENTED(501, "method-not-implemented", "This method is not known here"),
-    BUSY(503, "busy", "The service is busy");
+    BUSY(503, "busy", "The service is busy"),
+    STORAGE_UNAVAILABLE(503, "storage-unavailable", "The records cannot be reached or written now");
 
     private final int status;
     private final String code;

@@ -52,6 +52,7 @@ public class RequestGate {
     private void judge(RoutingContext routing) {
         HttpServerRequest request = routing.request();
         HttpMethod method = request.method();
+        SafetyHeaders.each(routing.response()::putHeader);
         if (UnreadBody.isExpectedOf(request)) {
             UnreadBody.dropAfterAnswer(routing);
         }
@@ -85,7 +86,12 @@ public class RequestGate {
         } else if (HttpMethod.CONNECT.equals(request.method())) {
             judge(routing); // its address is no path, so no route was asked
         } else if (status >= 500) {
-            LOG.errorf(routing.failure(), "%s: %s %s failed", RequestId.of(routing), request.method(), request.path());
+            LOG.errorf(
+                    routing.failure(),
+                    "%s: %s %s failed",
+                    RequestId.of(routing),
+                    request.method(),
+                    ShownPath.of(request));
             answer(routing, ProblemCode.INTERNAL, "The error is logged under the request id.");
         } else if (status == 400) {
             answer(
@@ -100,6 +106,7 @@ public class RequestGate {
 
     private static void answer(RoutingContext routing, ProblemCode code, String detail) {
         HttpServerRequest request = routing.request();
-        ProblemAnswer.send(request, code, ProblemAnswer.body(code, detail, request.path(), RequestId.of(routing)));
+        ProblemAnswer.send(
+                request, code, ProblemAnswer.body(code, detail, ShownPath.of(request), RequestId.of(routing)));
     }
 }

@@ -121,6 +121,7 @@ final class RequestReading extends ChannelDuplexHandler {
                 .set("Content-Type", ProblemBody.MEDIA_TYPE)
                 .set("Content-Length", body.length)
                 .set("Connection", "close");
+        SafetyHeaders.each(answer.headers()::set);
         return answer;
     }
 }

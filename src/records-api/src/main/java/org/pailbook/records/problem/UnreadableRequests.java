@@ -47,7 +47,7 @@ public final class UnreadableRequests extends ChannelInitializerExtension {
     private static void answer(HttpServerRequest request) {
         Throwable cause = request.decoderResult().cause();
         if (cause instanceof RequestReading.Flawed flawed) {
-            send(request, flawed.flaw(), request.path());
+            send(request, flawed.flaw(), ShownPath.of(request));
         } else if (cause instanceof TooLongHttpLineException) {
             send(request, ProblemCode.URI_TOO_LONG, "The address is longer than this service reads.");
         } else if (cause instanceof TooLongHttpHeaderException) {

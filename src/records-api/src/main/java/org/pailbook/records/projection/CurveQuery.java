@@ -13,12 +13,6 @@ public class CurveQuery {
     @Parameter(description = "Curve by its name; all of them side by side if left out", example = "wood-1967")
     String model;
 
-    @QueryParam("asOf")
-    @Parameter(
-            description = "Events after this day take no part; today in the herd's zone if left out",
-            example = "2025-11-30")
-    String asOf;
-
     @QueryParam("explain")
     @Parameter(description = "true: send each test beside the curve", example = "false")
     String explain;

@@ -1,5 +1,6 @@
 package org.pailbook.records.projection;
 
+import io.micrometer.core.annotation.Timed;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.util.List;
@@ -54,7 +55,7 @@ class LactationQueries {
             boolean daily) {}
 
     List<LactationView> all(HerdRow herd, AnimalRow animal, AsOf asOf, Choice choice) {
-        CowRecord record = records.ofAnimal(animal, asOf.day());
+        CowRecord record = records.ofAnimal(herd, animal, asOf.day());
         CowOnDay cow = taught(herd, record, asOf);
         return cow.lactations().lactations().stream()
                 .map(lactation -> view(herd, record, cow, lactation, asOf, choice))
@@ -62,8 +63,9 @@ class LactationQueries {
     }
 
     /** The lactation of that parity; without a parity the latest. */
+    @Timed(value = "pailbook.projection", description = "Time a lactation takes with its projection")
     LactationView one(HerdRow herd, AnimalRow animal, Optional<Integer> parity, AsOf asOf, Choice choice) {
-        CowRecord record = records.ofAnimal(animal, asOf.day());
+        CowRecord record = records.ofAnimal(herd, animal, asOf.day());
         CowOnDay cow = taught(herd, record, asOf);
         return find(cow, parity)
                 .map(lactation -> view(herd, record, cow, lactation, asOf, choice))
@@ -76,7 +78,7 @@ class LactationQueries {
 
     /** The lactation of that parity, without a parity the latest, drawn; empty if there is none. */
     Optional<String> picture(HerdRow herd, AnimalRow animal, Optional<Integer> parity, AsOf asOf) {
-        CowRecord record = records.ofAnimal(animal, asOf.day());
+        CowRecord record = records.ofAnimal(herd, animal, asOf.day());
         CowOnDay cow = taught(herd, record, asOf);
         return find(cow, parity)
                 .map(assembled -> LactationPicture.of(
@@ -90,7 +92,7 @@ class LactationQueries {
 
     /** The lactation of that parity, without a parity the latest, for methods of the caller's choice. */
     Subject subject(HerdRow herd, AnimalRow animal, Optional<Integer> parity, AsOf asOf) {
-        CowRecord record = records.ofAnimal(animal, asOf.day());
+        CowRecord record = records.ofAnimal(herd, animal, asOf.day());
         CowOnDay cow = record.onDay(asOf.day());
         Optional<AssembledLactation> found = find(cow, parity);
         return new Subject(
@@ -127,6 +129,7 @@ class LactationQueries {
                 null,
                 null,
                 asOf.day().toString(),
+                asOf.knownAtText(),
                 asOf.computedAt().toString(),
                 "notEnoughData",
                 null,
@@ -163,6 +166,7 @@ class LactationQueries {
                 lactation.endDate().map(Object::toString).orElse(null),
                 DaysInMilk.on(lactation.calvingDate(), lactation.endDate().orElse(asOf.day())),
                 asOf.day().toString(),
+                asOf.knownAtText(),
                 asOf.computedAt().toString(),
                 projection.tests() > 0 ? "ok" : "notEnoughData",
                 FigureView.of(yield.milk(), choice.explain()),

@@ -9,12 +9,6 @@ import org.pailbook.records.wire.WireDates;
 
 /** Which day, which methods, how much of the arithmetic. */
 public class LactationQuery {
-    @QueryParam("asOf")
-    @Parameter(
-            description = "Events after this day take no part; today in the herd's zone if left out",
-            example = "2025-11-30")
-    String asOf;
-
     @QueryParam("correctedMilk")
     @Parameter(description = "Formula by its name; fpcm-2022 if left out", example = "fcm-4")
     String correctedMilk;

@@ -36,6 +36,11 @@ record LactationView(
         @Schema(description = "Events after this day took no part")
         String asOf,
 
+        @Schema(
+                description =
+                        "When the last change this answer knows of was recorded, or as asked; with it and asOf it is repeated")
+        String knownAt,
+
         String computedAt,
         @Schema(enumeration = {"ok", "notEnoughData"}) String status,
 

@@ -1,35 +1,33 @@
 package org.pailbook.records.projection;
 
 import jakarta.inject.Inject;
+import jakarta.ws.rs.BeanParam;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
-import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.Context;
+import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
-import java.time.Clock;
 import org.eclipse.microprofile.openapi.annotations.Operation;
-import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
-import org.pailbook.records.access.HerdAccess;
+import org.jboss.resteasy.reactive.RestResponse;
 import org.pailbook.records.computed.HerdLearning;
-import org.pailbook.records.store.HerdRow;
-import org.pailbook.records.wire.AsOf;
+import org.pailbook.records.exchange.ClocksQuery;
+import org.pailbook.records.exchange.ComputedDesk;
 
 /** How right a herd's past projections were, over HTTP. */
 @Path("/v1/herds/{herd}/projection-accuracy")
 @Produces(MediaType.APPLICATION_JSON)
 @Tag(name = "Summaries")
 public class ProjectionAccuracyResource {
-    private final HerdAccess access;
+    private final ComputedDesk desk;
     private final HerdLearning learning;
-    private final Clock clock;
 
     @Inject
-    ProjectionAccuracyResource(HerdAccess access, HerdLearning learning, Clock clock) {
-        this.access = access;
+    ProjectionAccuracyResource(ComputedDesk desk, HerdLearning learning) {
+        this.desk = desk;
         this.learning = learning;
-        this.clock = clock;
     }
 
     @GET
@@ -37,15 +35,13 @@ public class ProjectionAccuracyResource {
             operationId = "getProjectionAccuracy",
             summary =
                     "How right the herd's past projections were, by number of tests, and how often their intervals held")
-    public ProjectionAccuracyView getProjectionAccuracy(
-            @PathParam("herd") String herdCode,
-            @QueryParam("asOf")
-                    @Parameter(
-                            description = "Events after this day take no part; today in the herd's zone if left out",
-                            example = "2025-11-30")
-                    String asOf) {
-        HerdRow herd = access.toRead(herdCode);
-        AsOf day = AsOf.of(asOf, herd.zone(), clock);
-        return ProjectionAccuracyView.of(herd, learning.of(herd, day.day()), day);
+    public RestResponse<ProjectionAccuracyView> getProjectionAccuracy(
+            @PathParam("herd") String herd, @BeanParam ClocksQuery clocks, @Context HttpHeaders headers) {
+        return desk.answer(
+                herd,
+                clocks,
+                headers,
+                known -> ProjectionAccuracyView.of(
+                        known.herd(), learning.of(known.herd(), known.asOf().day()), known.asOf()));
     }
 }

@@ -27,6 +27,11 @@ record ProjectionAccuracyView(
         @Schema(description = "Events after this day took no part")
         String asOf,
 
+        @Schema(
+                description =
+                        "When the last change this answer knows of was recorded, or as asked; with it and asOf it is repeated")
+        String knownAt,
+
         String computedAt,
         @Schema(enumeration = {"ok", "notEnoughData"}) String status,
         @Schema(examples = "milk305Kg") String figure,
@@ -126,6 +131,7 @@ record ProjectionAccuracyView(
         return new ProjectionAccuracyView(
                 herd.code,
                 asOf.day().toString(),
+                asOf.knownAtText(),
                 asOf.computedAt().toString(),
                 rows.isEmpty() ? "notEnoughData" : "ok",
                 "milk305Kg",

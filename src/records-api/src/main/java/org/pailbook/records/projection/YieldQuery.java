@@ -11,12 +11,6 @@ public class YieldQuery {
     @Parameter(description = "Method by its name; all of them side by side if left out", example = "test-interval")
     String method;
 
-    @QueryParam("asOf")
-    @Parameter(
-            description = "Events after this day take no part; today in the herd's zone if left out",
-            example = "2025-11-30")
-    String asOf;
-
     @QueryParam("explain")
     @Parameter(description = "true: send the parts each figure was added up from", example = "false")
     String explain;

@@ -9,22 +9,22 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import org.pailbook.records.store.AnimalEvent;
 import org.pailbook.records.store.AnimalIdentifier;
-import org.pailbook.records.store.Animals;
 import org.pailbook.records.store.CalvingRow;
 import org.pailbook.records.store.DepartureRow;
 import org.pailbook.records.store.DryOffRow;
 import org.pailbook.records.store.Events;
 import org.pailbook.records.store.HerdRow;
+import org.pailbook.records.store.KnownAnimals;
 import org.pailbook.records.wire.AsOf;
 
 /** What happened to the cows, as entered. */
 @ApplicationScoped
 class EventsReport implements Report<EventsReport.Row> {
     private final Events events;
-    private final Animals animals;
+    private final KnownAnimals animals;
 
     @Inject
-    EventsReport(Events events, Animals animals) {
+    EventsReport(Events events, KnownAnimals animals) {
         this.events = events;
         this.animals = animals;
     }
@@ -91,10 +91,9 @@ class EventsReport implements Report<EventsReport.Row> {
             AsOf asOf,
             Consumer<Row> each,
             Function<Map<String, AnimalIdentifier>, Function<E, Row>> rowOf) {
-        events.inParts(kind, herd.id, asOf.day(), some -> {
+        events.inParts(kind, herd, asOf.day(), some -> {
             Map<String, AnimalIdentifier> names = animals.shownIdentifiers(
-                    herd.id,
-                    some.stream().map(event -> event.animalId).distinct().toList());
+                    herd, some.stream().map(event -> event.animalId).distinct().toList());
             some.stream().map(rowOf.apply(names)).forEach(each);
         });
     }

@@ -29,6 +29,7 @@ final class JsonTable implements Table {
         json.writeStringField("herd", herd.code);
         json.writeStringField("report", report);
         json.writeStringField("asOf", asOf.day().toString());
+        json.writeStringField("knownAt", asOf.knownAtText());
         json.writeStringField("computedAt", asOf.computedAt().toString());
         json.writeArrayFieldStart("rows");
     }

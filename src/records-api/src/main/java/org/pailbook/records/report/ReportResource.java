@@ -2,6 +2,7 @@ package org.pailbook.records.report;
 
 import io.quarkus.arc.All;
 import jakarta.inject.Inject;
+import jakarta.ws.rs.BeanParam;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
@@ -13,9 +14,9 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.StreamingOutput;
 import java.time.Clock;
+import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.enums.SchemaType;
@@ -24,11 +25,13 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
 import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import org.jboss.resteasy.reactive.RestResponse;
 import org.pailbook.records.access.HerdAccess;
+import org.pailbook.records.exchange.ClocksQuery;
+import org.pailbook.records.exchange.ComputedDesk;
 import org.pailbook.records.problem.Problem;
 import org.pailbook.records.problem.ProblemCode;
 import org.pailbook.records.store.HerdRow;
-import org.pailbook.records.wire.AsOf;
 import org.pailbook.records.wire.Page;
 
 /** Tables of a herd over HTTP, for spreadsheet programs and whatever else reads a table from an address. */
@@ -38,18 +41,17 @@ public class ReportResource {
     private static final String SEMICOLON = "semicolon";
 
     private final HerdAccess access;
+    private final ComputedDesk desk;
     private final List<Report<?>> reports;
     private final Clock clock;
-    /** Methods change with the program, so what an earlier run of it sent may not be what this one would. */
-    private final String thisRun;
 
     @Inject
-    ReportResource(HerdAccess access, @All List<Report<?>> reports, Clock clock) {
+    ReportResource(HerdAccess access, ComputedDesk desk, @All List<Report<?>> reports, Clock clock) {
         this.access = access;
+        this.desk = desk;
         this.reports =
                 reports.stream().sorted(Comparator.comparing(Report::name)).toList();
         this.clock = clock;
-        this.thisRun = Long.toHexString(clock.millis());
     }
 
     @GET
@@ -57,7 +59,7 @@ public class ReportResource {
     @Operation(operationId = "listReports", summary = "The reports of a herd, their columns, units and meaning")
     public Page<ReportView> listReports(@PathParam("herd") String herdCode) {
         HerdRow herd = access.toRead(herdCode);
-        AsOf today = AsOf.of(null, herd.zone(), clock);
+        LocalDate today = LocalDate.ofInstant(clock.instant(), herd.zone());
         return new Page<>(
                 reports.stream()
                         .map(report -> ReportView.of(report, herd.code, today))
@@ -84,11 +86,7 @@ public class ReportResource {
     public Response getReport(
             @PathParam("herd") String herdCode,
             @PathParam("file") @Parameter(description = "Name and form, test-days.csv") String file,
-            @QueryParam("asOf")
-                    @Parameter(
-                            description = "Events after this day take no part; today in the herd's zone if left out",
-                            example = "2025-11-30")
-                    String asOfDay,
+            @BeanParam ClocksQuery clocks,
             @QueryParam("locale")
                     @Parameter(
                             description =
@@ -96,41 +94,45 @@ public class ReportResource {
                             example = "semicolon")
                     String locale,
             @Context HttpHeaders headers) {
-        HerdRow herd = access.toRead(herdCode);
         int dot = file.lastIndexOf('.');
         Optional<ReportForm> form = ReportForm.ofExtension(file.substring(dot + 1));
         Optional<Report<?>> report = reports.stream()
                 .filter(one -> dot > 0 && one.name().equals(file.substring(0, dot)))
                 .findFirst();
-        if (form.isEmpty() || report.isEmpty()) {
-            throw new Problem(
-                    ProblemCode.NOT_FOUND,
-                    "There is no such report; /v1/herds/" + herd.code
-                            + "/reports lists them, each as .csv, .json and .xlsx.");
+        RestResponse<Made> found = desk.answer(herdCode, clocks, headers, known -> {
+            if (form.isEmpty() || report.isEmpty()) {
+                throw new Problem(
+                        ProblemCode.NOT_FOUND,
+                        "There is no such report; /v1/herds/" + known.herd().code
+                                + "/reports lists them, each as .csv, .json and .xlsx.");
+            }
+            boolean isDecimalComma = isDecimalComma(locale, form.get());
+            ReportRun<?> run = new ReportRun<>(report.get(), known.herd(), known.asOf());
+            return new Made(
+                    stream -> form.get().write(run, isDecimalComma, stream),
+                    form.get().mediaType(),
+                    "inline; filename=\"%s-%s-%s.%s\""
+                            .formatted(
+                                    known.herd().code,
+                                    report.get().name(),
+                                    known.asOf().day(),
+                                    form.get().extension()));
+        });
+        Response.ResponseBuilder answer = Response.status(found.getStatus())
+                .header(HttpHeaders.ETAG, found.getHeaders().getFirst(HttpHeaders.ETAG))
+                .header(HttpHeaders.CACHE_CONTROL, "private, no-cache");
+        if (found.getEntity() == null) {
+            return answer.build();
         }
-        boolean isDecimalComma = isDecimalComma(locale, form.get());
-        AsOf asOf = AsOf.of(asOfDay, herd.zone(), clock);
-        String etag = "W/\"" + thisRun + "-"
-                + Integer.toHexString(Objects.hash(herd.id, report.get().name()))
-                + "-" + herd.changeSeq + "-" + asOf.day() + "-"
-                + (isDecimalComma ? SEMICOLON : form.get().extension())
-                + "\"";
-        if (isKnown(headers.getHeaderString(HttpHeaders.IF_NONE_MATCH), etag)) {
-            return caching(Response.notModified(), etag).build();
-        }
-        ReportRun<?> run = new ReportRun<>(report.get(), herd, asOf);
-        StreamingOutput out = stream -> form.get().write(run, isDecimalComma, stream);
-        return caching(Response.ok(out, form.get().mediaType()), etag)
-                .header(
-                        HttpHeaders.CONTENT_DISPOSITION,
-                        "inline; filename=\"%s-%s-%s.%s\""
-                                .formatted(
-                                        herd.code,
-                                        report.get().name(),
-                                        asOf.day(),
-                                        form.get().extension()))
+        Made made = found.getEntity();
+        return answer.type(made.mediaType())
+                .header(HttpHeaders.CONTENT_DISPOSITION, made.disposition())
+                .entity(made.rows())
                 .build();
     }
+
+    /** A report that can be written. */
+    private record Made(StreamingOutput rows, String mediaType, String disposition) {}
 
     private static boolean isDecimalComma(String locale, ReportForm form) {
         if (locale == null) {
@@ -140,15 +142,5 @@ public class ReportResource {
             throw Problem.badParameter("locale", "expected semicolon, and only for .csv", locale);
         }
         return true;
-    }
-
-    private static boolean isKnown(String sent, String etag) {
-        return sent != null
-                && List.of(sent.split("\\s*,\\s*")).stream()
-                        .anyMatch(one -> one.equals("*") || one.equals(etag) || ("W/" + one).equals(etag));
-    }
-
-    private static Response.ResponseBuilder caching(Response.ResponseBuilder answer, String etag) {
-        return answer.header(HttpHeaders.ETAG, etag).header(HttpHeaders.CACHE_CONTROL, "private, no-cache");
     }
 }

@@ -2,6 +2,7 @@ package org.pailbook.records.report;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -18,9 +19,9 @@ import org.pailbook.records.wire.AsOf;
  */
 record ReportRun<R>(Report<R> report, HerdRow herd, AsOf asOf) {
     /** The columns as they stand in the table. */
-    static <R> List<Column<R>> columns(Report<R> report, AsOf asOf) {
+    static <R> List<Column<R>> columns(Report<R> report, LocalDate day) {
         List<Column<R>> all = new ArrayList<>(report.columns());
-        all.add(Column.date("as_of", "Events after this day took no part", row -> Optional.of(asOf.day())));
+        all.add(Column.date("as_of", "Events after this day took no part", row -> Optional.of(day)));
         all.add(Column.text(
                 "method",
                 "How the figures were made; /v1/methods has the source",
@@ -45,7 +46,7 @@ record ReportRun<R>(Report<R> report, HerdRow herd, AsOf asOf) {
     }
 
     void writeTo(Table table) throws IOException {
-        List<Column<R>> columns = columns(report, asOf);
+        List<Column<R>> columns = columns(report, asOf.day());
         table.begin(columns);
         try {
             report.rows(herd, asOf, row -> {

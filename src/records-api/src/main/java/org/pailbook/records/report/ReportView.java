@@ -1,9 +1,9 @@
 package org.pailbook.records.report;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
-import org.pailbook.records.wire.AsOf;
 
 /** A report that can be had, and what its columns are. */
 @Schema(name = "Report")
@@ -28,13 +28,13 @@ record ReportView(
             @Schema(description = "Empty for what has none") String unit,
             String meaning) {}
 
-    static ReportView of(Report<?> report, String herdCode, AsOf asOf) {
+    static ReportView of(Report<?> report, String herdCode, LocalDate day) {
         String address = "/v1/herds/" + herdCode + "/reports/" + report.name();
         return new ReportView(
                 report.name(),
                 report.meaning(),
                 List.of(address + ".csv", address + ".json", address + ".xlsx"),
-                ReportRun.columns(report, asOf).stream()
+                ReportRun.columns(report, day).stream()
                         .map(column -> new ColumnView(
                                 column.name(),
                                 column.member(),

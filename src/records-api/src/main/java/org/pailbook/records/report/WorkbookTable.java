@@ -92,9 +92,10 @@ final class WorkbookTable implements Table {
         pair(about, 1, "report", report.name());
         pair(about, 2, "one row is", report.meaning());
         pair(about, 3, "as of", asOf.day().toString());
-        pair(about, 4, "computed at", asOf.computedAt().toString());
-        pair(about, 5, "methods", "named in the column method; /v1/methods lists their sources");
-        int line = 7;
+        pair(about, 4, "known at", asOf.knownAtText());
+        pair(about, 5, "computed at", asOf.computedAt().toString());
+        pair(about, 6, "methods", "named in the column method; /v1/methods lists their sources");
+        int line = 8;
         about.value(line, 0, "column");
         about.value(line, 1, "unit");
         about.value(line, 2, "meaning");

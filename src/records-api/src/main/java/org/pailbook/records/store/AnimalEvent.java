@@ -2,14 +2,10 @@ package org.pailbook.records.store;
 
 import jakarta.persistence.Column;
 import jakarta.persistence.MappedSuperclass;
-import java.time.LocalDate;
 
-/** A record about one animal on one day of the farm's calendar; animal and day are its natural key. */
+/** A record about one animal on one day of the farm's calendar. */
 @MappedSuperclass
-public abstract class AnimalEvent extends StoredRecord {
+public abstract class AnimalEvent extends DatedRecord {
     @Column(name = "animal_id")
     public String animalId;
-
-    @Column(name = "event_date")
-    public LocalDate date;
 }

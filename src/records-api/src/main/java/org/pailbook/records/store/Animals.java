@@ -38,11 +38,23 @@ public class Animals implements PanacheRepositoryBase<AnimalRow, String> {
         return owner.isEmpty() ? Optional.empty() : byId(herdId, owner.get(0));
     }
 
-    /** Animals in force in order of id, after {@code afterId}, with their identifiers. */
-    public List<AnimalRow> page(String herdId, String afterId, int most) {
-        return withIdentifiers(find("herdId = ?1 and id > ?2 and withdrawn = false order by id", herdId, afterId)
+    /** Animals in order of id, after {@code afterId}, with their identifiers; those changed after {@code lastChange} left out. */
+    List<AnimalRow> page(String herdId, long lastChange, String afterId, int most, boolean includeWithdrawn) {
+        return withIdentifiers(find(
+                        "herdId = ?1 and id > ?2 and changeSeq + 0 <= ?3" + force(includeWithdrawn) + " order by id",
+                        herdId,
+                        afterId,
+                        lastChange)
                 .page(0, most)
                 .list());
+    }
+
+    long count(String herdId, long lastChange, boolean includeWithdrawn) {
+        return count("herdId = ?1 and changeSeq + 0 <= ?2" + force(includeWithdrawn), herdId, lastChange);
+    }
+
+    private static String force(boolean includeWithdrawn) {
+        return includeWithdrawn ? "" : " and withdrawn = false";
     }
 
     /** The first identifier of each of these animals. */
@@ -52,6 +64,14 @@ public class Animals implements PanacheRepositoryBase<AnimalRow, String> {
             identifiersOf(animalIds).forEach(row -> shown.putIfAbsent(row.animalId, row.toIdentifier()));
         }
         return shown;
+    }
+
+    /** Records of any kind; where they are animals, with their identifiers. */
+    <E extends StoredRecord> List<E> complete(Class<E> kind, List<E> records) {
+        if (kind == AnimalRow.class) {
+            withIdentifiers(records.stream().map(AnimalRow.class::cast).toList());
+        }
+        return records;
     }
 
     List<AnimalRow> withIdentifiers(List<AnimalRow> animals) {

@@ -6,7 +6,6 @@ import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.ZoneOffset;
 
 /** A key, kept as the SHA-256 of its text only: the keys are long and random, so a slow hash adds nothing. */
 @Entity
@@ -36,9 +35,14 @@ public class ApiKeyRow {
     @Column(name = "revoked_at")
     public Instant revokedAt;
 
-    /** Whether it is neither revoked nor expired. */
-    public boolean isInForce(Instant now) {
-        return revokedAt == null
-                && (expiresOn == null || !expiresOn.isBefore(LocalDate.ofInstant(now, ZoneOffset.UTC)));
-    }
+    /** Of the text this key had before its last rotation, if it ever had another. */
+    @Column(name = "previous_sha256")
+    public String previousSha256;
+
+    /** Until when that text works too. */
+    @Column(name = "previous_until")
+    public Instant previousUntil;
+
+    @Column(name = "last_used_on")
+    public LocalDate lastUsedOn;
 }

@@ -15,6 +15,9 @@ public class CalvingRow extends AnimalEvent {
     /** 1 easy to 5 surgery, in the order of the ICAR data exchange list. */
     public Integer ease;
 
+    /** The calves as a JSON array, in the shape of the wire; null if none is recorded. */
+    public String calves;
+
     Calving toLibrary() {
         return new Calving(date, parity == null ? OptionalInt.empty() : OptionalInt.of(parity));
     }

@@ -4,63 +4,77 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.pailbook.lactation.testday.BreedGroup;
 import org.pailbook.lactation.testday.CowHistory;
+import org.pailbook.lactation.testday.MilkingShares;
+import org.pailbook.lactation.testday.OddTestDays;
+import org.pailbook.lactation.testday.TestDay;
 
-/** Reads what is recorded of cows up to a day, for computing. Withdrawn records take no part. */
+/**
+ * Reads what is recorded of cows up to a day, for computing, as it was known at the last change the herd's row names. Withdrawn records
+ * take no part.
+ */
 @ApplicationScoped
 public class CowRecords {
     /** Some 20,000 rows at most, if each has ten lactations of ten tests. Ours. */
     private static final int ANIMALS_A_PART = 200;
+    /** What is taken of a herd of which nothing is known; its days in part take no part until it is. */
+    private static final double EQUAL_HALVES = 0.5;
+
+    private static final MilkingShares NO_SHARES = MilkingShares.ofSums(0, 0, 0, EQUAL_HALVES);
 
     private final EntityManager entities;
-    private final Animals animals;
+    private final KnownAnimals animals;
+    private final Versions versions;
 
     @Inject
-    CowRecords(EntityManager entities, Animals animals) {
+    CowRecords(EntityManager entities, KnownAnimals animals, Versions versions) {
         this.entities = entities;
         this.animals = animals;
+        this.versions = versions;
     }
 
     /** One animal, events after {@code asOf} left out. */
-    public CowRecord ofAnimal(AnimalRow animal, LocalDate asOf) {
-        return assemble(List.of(animal), List.of(animal.id), animal.herdId, asOf)
-                .get(0);
+    public CowRecord ofAnimal(HerdRow herd, AnimalRow animal, LocalDate asOf) {
+        return assemble(List.of(animal), List.of(animal.id), herd, asOf).get(0);
     }
 
     /** All animals of a herd in order of id, events after {@code asOf} left out. */
-    public List<CowRecord> ofHerd(String herdId, LocalDate asOf) {
-        List<AnimalRow> all = animals.page(herdId, "", Integer.MAX_VALUE);
-        return assemble(all, null, herdId, asOf);
+    public List<CowRecord> ofHerd(HerdRow herd, LocalDate asOf) {
+        return assemble(animals.page(herd, "", Integer.MAX_VALUE, false), null, herd, asOf);
     }
 
     /**
      * All animals of a herd in order of id, some at a time, so that a herd of any size can be gone through; events after {@code asOf} left
      * out.
      */
-    public void inParts(String herdId, LocalDate asOf, BiConsumer<List<AnimalRow>, List<CowRecord>> part) {
-        List<AnimalRow> some = animals.page(herdId, "", ANIMALS_A_PART);
+    public void inParts(HerdRow herd, LocalDate asOf, BiConsumer<List<AnimalRow>, List<CowRecord>> part) {
+        List<AnimalRow> some = animals.page(herd, "", ANIMALS_A_PART, false);
         while (!some.isEmpty()) {
             part.accept(
-                    some, assemble(some, some.stream().map(animal -> animal.id).toList(), herdId, asOf));
+                    some, assemble(some, some.stream().map(animal -> animal.id).toList(), herd, asOf));
             String last = some.get(some.size() - 1).id;
             entities.clear(); // what was read stays with the request otherwise
-            some = animals.page(herdId, last, ANIMALS_A_PART);
+            some = animals.page(herd, last, ANIMALS_A_PART, false);
         }
     }
 
-    private List<CowRecord> assemble(
-            List<AnimalRow> of, Collection<String> onlyAnimals, String herdId, LocalDate asOf) {
-        Map<String, List<CalvingRow>> calvings = events(CalvingRow.class, herdId, onlyAnimals, asOf);
-        Map<String, List<DryOffRow>> dryOffs = events(DryOffRow.class, herdId, onlyAnimals, asOf);
-        Map<String, List<DepartureRow>> departures = events(DepartureRow.class, herdId, onlyAnimals, asOf);
-        Map<String, List<TestDayRow>> testDays = events(TestDayRow.class, herdId, onlyAnimals, asOf);
+    private List<CowRecord> assemble(List<AnimalRow> of, Collection<String> onlyAnimals, HerdRow herd, LocalDate asOf) {
+        Map<String, List<CalvingRow>> calvings = events(CalvingRow.class, herd, onlyAnimals, asOf);
+        Map<String, List<DryOffRow>> dryOffs = events(DryOffRow.class, herd, onlyAnimals, asOf);
+        Map<String, List<DepartureRow>> departures = events(DepartureRow.class, herd, onlyAnimals, asOf);
+        Map<String, List<TestDayRow>> testDays = events(TestDayRow.class, herd, onlyAnimals, asOf);
+        Map<String, List<MilkingRow>> milkings = events(MilkingRow.class, herd, onlyAnimals, asOf);
+        MilkingShares shares = milkings.isEmpty() ? NO_SHARES : sharesOf(herd, asOf);
         return of.stream()
                 .map(animal -> new CowRecord(
                         animal.id,
@@ -71,25 +85,82 @@ public class CowRecords {
                                 Optional.ofNullable(animal.birthDate),
                                 map(calvings.get(animal.id), CalvingRow::toLibrary),
                                 map(dryOffs.get(animal.id), DryOffRow::toLibrary),
-                                map(departures.get(animal.id), DepartureRow::toLibrary),
+                                map(away(departures.get(animal.id), asOf), DepartureRow::toLibrary),
                                 List.of(),
-                                map(testDays.get(animal.id), TestDayRow::toLibrary))))
+                                tests(
+                                        testDays.getOrDefault(animal.id, List.of()),
+                                        milkings.get(animal.id),
+                                        shares,
+                                        map(calvings.get(animal.id), row -> row.date)))))
                 .toList();
     }
 
+    /** Test days and those made from milkings, each with what is to be said about it and the record that says it. */
+    private static List<TestDay> tests(
+            List<TestDayRow> rows, List<MilkingRow> milkings, MilkingShares shares, List<LocalDate> calvings) {
+        Map<LocalDate, String> ids =
+                rows.stream().collect(Collectors.toMap(row -> row.date, row -> row.id, (a, b) -> b));
+        List<TestDay> posted = rows.stream().map(TestDayRow::toLibrary).toList();
+        return OddTestDays.named(MilkedDays.beside(posted, milkings, shares), calvings, BreedGroup.UNKNOWN).stream()
+                .map(test -> test.notes().isEmpty() || !ids.containsKey(test.date())
+                        ? test
+                        : test.withRecord(ids.get(test.date())))
+                .toList();
+    }
+
+    /** What the herd's days with both milkings show; of versions replaced since, those now in force stand in. */
+    private MilkingShares sharesOf(HerdRow herd, LocalDate asOf) {
+        Object[] sums = entities.createQuery(
+                        "select sum(a.milkKg), sum(a.milkKg + p.milkKg), count(a.id) from MilkingRow a, MilkingRow p"
+                                + " where a.herdId = :herd and p.herdId = :herd and p.animalId = a.animalId and p.date = a.date"
+                                + " and a.milkingOfDay = 'am' and p.milkingOfDay = 'pm'"
+                                + " and (a.milkingsPerDay is null or a.milkingsPerDay = 2)"
+                                + " and a.withdrawn = false and p.withdrawn = false and a.date <= :asOf"
+                                + " and a.changeSeq <= :last and p.changeSeq <= :last",
+                        Object[].class)
+                .setParameter("herd", herd.id)
+                .setParameter("asOf", asOf)
+                .setParameter("last", herd.changeSeq)
+                .getSingleResult();
+        int paired = ((Number) sums[2]).intValue();
+        return paired == 0
+                ? NO_SHARES
+                : MilkingShares.ofSums(
+                        ((Number) sums[0]).doubleValue(), ((Number) sums[1]).doubleValue(), paired, EQUAL_HALVES);
+    }
+
+    /** Departures after which she has not come back. */
+    private static List<DepartureRow> away(List<DepartureRow> departures, LocalDate asOf) {
+        return departures == null
+                ? null
+                : departures.stream().filter(left -> left.isOpen(asOf)).toList();
+    }
+
     private <E extends AnimalEvent> Map<String, List<E>> events(
-            Class<E> kind, String herdId, Collection<String> onlyAnimals, LocalDate asOf) {
-        String some = onlyAnimals == null ? "" : " and animalId in :animals";
+            Class<E> kind, HerdRow herd, Collection<String> onlyAnimals, LocalDate asOf) {
+        // the sum keeps the databases from taking the index by change, which holds nearly every row here
         var query = entities.createQuery(
-                        "from " + kind.getSimpleName() + " where herdId = :herd and date <= :asOf and withdrawn = false"
-                                + some + " order by animalId, date",
+                        "from " + kind.getSimpleName()
+                                + " where herdId = :herd and date <= :asOf and changeSeq + 0 <= :last and withdrawn = false"
+                                + (onlyAnimals == null ? "" : " and animalId in :animals") + " order by animalId, date",
                         kind)
-                .setParameter("herd", herdId)
-                .setParameter("asOf", asOf);
+                .setParameter("herd", herd.id)
+                .setParameter("asOf", asOf)
+                .setParameter("last", herd.changeSeq);
         if (onlyAnimals != null) {
             query.setParameter("animals", onlyAnimals);
         }
-        return query.getResultList().stream().collect(Collectors.groupingBy(event -> event.animalId));
+        List<E> found = query.getResultList();
+        List<E> replaced = versions.replacedSince(kind, herd).stream()
+                .filter(event -> !event.withdrawn && !event.date.isAfter(asOf))
+                .filter(event -> onlyAnimals == null || onlyAnimals.contains(event.animalId))
+                .toList();
+        if (!replaced.isEmpty()) {
+            found = new ArrayList<>(found);
+            found.addAll(replaced);
+            found.sort(Comparator.comparing((E event) -> event.animalId).thenComparing(event -> event.date));
+        }
+        return found.stream().collect(Collectors.groupingBy(event -> event.animalId));
     }
 
     private static <E, T> List<T> map(List<E> rows, Function<E, T> toLibrary) {

@@ -11,6 +11,11 @@ import java.time.ZoneId;
 @Entity
 @Table(name = "herd")
 public class HerdRow {
+    /** Under which its replaced versions are kept. */
+    public static final String KIND = "herds";
+
+    public static final String KIND_SINGULAR = "herd";
+
     @Id
     public String id;
 
@@ -24,6 +29,14 @@ public class HerdRow {
     @Column(name = "change_seq")
     public long changeSeq;
 
+    /** Version of name and zone, from 1. */
+    public int version = 1;
+
+    /** Number of the change that made this version; 0 for the first one. */
+    @Column(name = "version_seq")
+    public long versionSeq;
+
+    /** When this version was written. */
     @Column(name = "recorded_at")
     public Instant recordedAt;
 

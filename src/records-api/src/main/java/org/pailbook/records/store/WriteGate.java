@@ -3,6 +3,8 @@ package org.pailbook.records.store;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Function;
@@ -47,23 +49,35 @@ public class WriteGate {
 
     /**
      * Takes the herd's lock for the rest of the transaction and tells the number of its last change. Changes of one herd
-     * are thereby numbered without gaps and become visible in that order.
+     * are thereby numbered without gaps and become visible in that order, each transaction at a later instant than the one before.
      */
-    public static long lockForChange(StatelessSession session, String herdId) {
+    public static ChangeTurn lockForChange(StatelessSession session, String herdId, Instant now) {
         session.createMutationQuery("update HerdRow set changeSeq = changeSeq where id = :id")
                 .setParameter("id", herdId)
                 .executeUpdate();
-        return session.createSelectionQuery("select changeSeq from HerdRow where id = :id", Long.class)
+        long lastChange = session.createSelectionQuery("select changeSeq from HerdRow where id = :id", Long.class)
                 .setParameter("id", herdId)
                 .getSingleResult();
+        Instant at = now.truncatedTo(ChronoUnit.MILLIS);
+        Instant before = session.createSelectionQuery(
+                        "select recordedAt from HerdChangeRow where herdId = :id and changeSeq = :seq", Instant.class)
+                .setParameter("id", herdId)
+                .setParameter("seq", lastChange)
+                .getSingleResultOrNull();
+        return new ChangeTurn(lastChange, before == null || at.isAfter(before) ? at : before.plusMillis(1));
     }
 
-    /** Keeps the number of the last change made under {@link #lockForChange}. */
-    public static void noteLastChange(StatelessSession session, String herdId, long changeSeq) {
+    /** Keeps the number of the last change made in that turn. */
+    public static void noteLastChange(StatelessSession session, String herdId, long changeSeq, Instant at) {
         session.createMutationQuery("update HerdRow set changeSeq = :seq where id = :id")
                 .setParameter("seq", changeSeq)
                 .setParameter("id", herdId)
                 .executeUpdate();
+        HerdChangeRow change = new HerdChangeRow();
+        change.herdId = herdId;
+        change.changeSeq = changeSeq;
+        change.recordedAt = at;
+        session.insert(change);
     }
 
     private <T> T inTransaction(Function<StatelessSession, T> work) {

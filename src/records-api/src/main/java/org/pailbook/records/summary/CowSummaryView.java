@@ -20,6 +20,12 @@ record CowSummaryView(
         String name,
         String breed,
         String asOf,
+
+        @Schema(
+                description =
+                        "When the last change this answer knows of was recorded, or as asked; with it and asOf it is repeated")
+        String knownAt,
+
         String computedAt,
         @Schema(enumeration = {"ok", "notEnoughData"}) String status,
 

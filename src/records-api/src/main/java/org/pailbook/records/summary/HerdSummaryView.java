@@ -15,6 +15,12 @@ record HerdSummaryView(
         String herd,
         String name,
         String asOf,
+
+        @Schema(
+                description =
+                        "When the last change this answer knows of was recorded, or as asked; with it and asOf it is repeated")
+        String knownAt,
+
         String computedAt,
         @Schema(enumeration = {"ok", "notEnoughData"}) String status,
         CountsView animals,
@@ -37,6 +43,9 @@ record HerdSummaryView(
 
         @Schema(description = "Mean over the cows in milk, if each is milked to day 305, kg")
         FigureView meanProjected305,
+
+        @Schema(description = "Measures with what is counted over what, and the same time a year before")
+        HerdMeasuresView measures,
 
         @Schema(description = "The cows in milk, longest in milk first")
         List<CowLineView> cowsInMilk) {

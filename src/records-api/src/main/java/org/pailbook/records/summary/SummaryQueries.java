@@ -1,5 +1,6 @@
 package org.pailbook.records.summary;
 
+import io.micrometer.core.annotation.Timed;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.time.LocalDate;
@@ -37,15 +38,17 @@ import org.pailbook.records.wire.FigureView.WarningView;
 class SummaryQueries {
     private final CowRecords records;
     private final HerdLearning learning;
+    private final HerdMeasureQueries measures;
 
     @Inject
-    SummaryQueries(CowRecords records, HerdLearning learning) {
+    SummaryQueries(CowRecords records, HerdLearning learning, HerdMeasureQueries measures) {
         this.records = records;
         this.learning = learning;
+        this.measures = measures;
     }
 
     CowSummaryView ofCow(HerdRow herd, AnimalRow animal, AsOf asOf) {
-        CowRecord record = records.ofAnimal(animal, asOf.day());
+        CowRecord record = records.ofAnimal(herd, animal, asOf.day());
         CowOnDay cow = record.onDay(asOf.day()).withHerd(learning.of(herd, asOf.day()));
         Optional<AssembledLactation> latest = cow.lactations().latest();
         Optional<Lactation> lactation = latest.map(AssembledLactation::lactation);
@@ -65,6 +68,7 @@ class SummaryQueries {
                 record.name().orElse(null),
                 record.breed().orElse(null),
                 asOf.day().toString(),
+                asOf.knownAtText(),
                 asOf.computedAt().toString(),
                 latest.isPresent() ? "ok" : "notEnoughData",
                 cow.state().wireName(),
@@ -82,8 +86,9 @@ class SummaryQueries {
                 findings.map(WarningView::of).toList());
     }
 
+    @Timed(value = "pailbook.herd.summary", description = "Time a herd's summary takes")
     HerdSummaryView ofHerd(HerdRow herd, AsOf asOf) {
-        List<CowRecord> all = records.ofHerd(herd.id, asOf.day()).stream()
+        List<CowRecord> all = records.ofHerd(herd, asOf.day()).stream()
                 .filter(record -> record.isBornBy(asOf.day()))
                 .toList();
         List<CowOnDay> cows = learning.teach(
@@ -104,6 +109,7 @@ class SummaryQueries {
                 herd.code,
                 herd.name,
                 asOf.day().toString(),
+                asOf.knownAtText(),
                 asOf.computedAt().toString(),
                 day.lastTestDate().isPresent() ? "ok" : "notEnoughData",
                 new HerdSummaryView.CountsView(
@@ -121,6 +127,7 @@ class SummaryQueries {
                 FigureView.of(day.sccOfLastTestDate(), true),
                 FigureView.of(day.meanSomaticCellScore(), true),
                 FigureView.of(day.meanProjection305(), true),
+                measures.of(herd, all, cows, asOf.day()),
                 lines);
     }
 

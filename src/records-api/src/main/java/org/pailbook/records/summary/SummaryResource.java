@@ -1,20 +1,20 @@
 package org.pailbook.records.summary;
 
 import jakarta.inject.Inject;
+import jakarta.ws.rs.BeanParam;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
-import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.Context;
+import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
-import java.time.Clock;
 import org.eclipse.microprofile.openapi.annotations.Operation;
-import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import org.jboss.resteasy.reactive.RestResponse;
 import org.pailbook.records.access.HerdAccess;
-import org.pailbook.records.store.AnimalRow;
-import org.pailbook.records.store.HerdRow;
-import org.pailbook.records.wire.AsOf;
+import org.pailbook.records.exchange.ClocksQuery;
+import org.pailbook.records.exchange.ComputedDesk;
 
 /** Summaries of cows and herds over HTTP. */
 @Path("/v1/herds/{herd}")
@@ -22,43 +22,36 @@ import org.pailbook.records.wire.AsOf;
 @Tag(name = "Summaries")
 public class SummaryResource {
     private final HerdAccess access;
+    private final ComputedDesk desk;
     private final SummaryQueries summaries;
-    private final Clock clock;
 
     @Inject
-    SummaryResource(HerdAccess access, SummaryQueries summaries, Clock clock) {
+    SummaryResource(HerdAccess access, ComputedDesk desk, SummaryQueries summaries) {
         this.access = access;
+        this.desk = desk;
         this.summaries = summaries;
-        this.clock = clock;
     }
 
     @GET
     @Path("/summary")
     @Operation(operationId = "getHerdSummary", summary = "The herd at a glance, with a line for each cow in milk")
-    public HerdSummaryView getHerdSummary(
-            @PathParam("herd") String herdCode,
-            @QueryParam("asOf")
-                    @Parameter(
-                            description = "Events after this day take no part; today in the herd's zone if left out",
-                            example = "2025-11-30")
-                    String asOf) {
-        HerdRow herd = access.toRead(herdCode);
-        return summaries.ofHerd(herd, AsOf.of(asOf, herd.zone(), clock));
+    public RestResponse<HerdSummaryView> getHerdSummary(
+            @PathParam("herd") String herd, @BeanParam ClocksQuery clocks, @Context HttpHeaders headers) {
+        return desk.answer(herd, clocks, headers, known -> summaries.ofHerd(known.herd(), known.asOf()));
     }
 
     @GET
     @Path("/animals/{animal}/summary")
     @Operation(operationId = "getCowSummary", summary = "One cow at a glance")
-    public CowSummaryView getCowSummary(
-            @PathParam("herd") String herdCode,
+    public RestResponse<CowSummaryView> getCowSummary(
+            @PathParam("herd") String herd,
             @PathParam("animal") String animal,
-            @QueryParam("asOf")
-                    @Parameter(
-                            description = "Events after this day take no part; today in the herd's zone if left out",
-                            example = "2025-11-30")
-                    String asOf) {
-        HerdRow herd = access.toRead(herdCode);
-        AnimalRow cow = access.animal(herd, animal);
-        return summaries.ofCow(herd, cow, AsOf.of(asOf, herd.zone(), clock));
+            @BeanParam ClocksQuery clocks,
+            @Context HttpHeaders headers) {
+        return desk.answer(
+                herd,
+                clocks,
+                headers,
+                known -> summaries.ofCow(known.herd(), access.animal(known.herd(), animal), known.asOf()));
     }
 }

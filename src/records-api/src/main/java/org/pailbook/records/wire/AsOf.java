@@ -1,22 +1,23 @@
 package org.pailbook.records.wire;
 
-import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.ZoneId;
-import java.time.temporal.ChronoUnit;
 
 /**
- * The day a figure is for and the moment it was computed.
+ * The day a figure is for, what was known for it, and the moment it was computed.
  *
  * @param day events after it take no part
+ * @param knownAt versions recorded after it take no part; null for what was only posted
  * @param computedAt now
  */
-public record AsOf(LocalDate day, Instant computedAt) {
+public record AsOf(LocalDate day, Instant knownAt, Instant computedAt) {
+    /** Of figures of what was only posted. */
+    public AsOf(LocalDate day, Instant computedAt) {
+        this(day, null, computedAt);
+    }
 
-    /** From the query parameter {@code asOf}; today in the herd's zone when it was not given. */
-    public static AsOf of(String parameter, ZoneId zone, Clock clock) {
-        Instant now = clock.instant().truncatedTo(ChronoUnit.MILLIS);
-        return new AsOf(WireDates.parameter("asOf", parameter).orElse(LocalDate.ofInstant(now, zone)), now);
+    /** {@link #knownAt()} as it is sent; null where there is none. */
+    public String knownAtText() {
+        return knownAt == null ? null : knownAt.toString();
     }
 }

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.text.Normalizer;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -121,6 +122,15 @@ public final class Fields {
         return node == null ? null : measure(pointer(name), node);
     }
 
+    /** A finite number between two bounds, both allowed, of any precision. */
+    public Double measure(String name, double least, double most) {
+        Double value = measure(name);
+        if (value != null && !(value >= least && value <= most)) {
+            return wrong(name, "out-of-range", "must lie from " + least + " to " + most, object.get(name));
+        }
+        return value;
+    }
+
     /** Such values in an array; null if absent or no array. */
     public double[] measures(String name, int most) {
         JsonNode node = present(name);
@@ -167,6 +177,17 @@ public final class Fields {
         return node.intValue();
     }
 
+    /** {@code true} or {@code false}. */
+    public Boolean truth(String name) {
+        JsonNode node = present(name);
+        if (node == null) {
+            return null;
+        }
+        return node.isBoolean()
+                ? (Boolean) node.booleanValue()
+                : wrong(name, "not-a-truth", "must be true or false", node);
+    }
+
     public LocalDate date(String name) {
         JsonNode node = present(name);
         if (node == null) {
@@ -174,6 +195,16 @@ public final class Fields {
         }
         LocalDate date = node.isTextual() ? WireDates.parse(node.textValue()).orElse(null) : null;
         return date == null ? wrong(name, "not-a-date", "must be " + WireDates.EXPECTED, node) : date;
+    }
+
+    /** An instant with its offset, kept to the millisecond. */
+    public Instant instant(String name) {
+        JsonNode node = present(name);
+        if (node == null) {
+            return null;
+        }
+        Instant instant = node.isTextual() ? WireDates.instant(node.textValue()).orElse(null) : null;
+        return instant == null ? wrong(name, "not-an-instant", "must be " + WireDates.EXPECTED_INSTANT, node) : instant;
     }
 
     public LocalDate requiredDate(String name) {
@@ -256,7 +287,14 @@ public final class Fields {
 
     /** Notes every member that was never asked for, with the nearest known name. */
     public void finish() {
-        object.fieldNames().forEachRemaining(name -> {
+        finish(Set.of());
+    }
+
+    /** The same for an object that named these members too, only to clear them. */
+    public void finish(Set<String> cleared) {
+        Set<String> named = new LinkedHashSet<>(cleared);
+        object.fieldNames().forEachRemaining(named::add);
+        for (String name : named) {
             if (!asked.contains(name)) {
                 String nearest = NearestName.to(name, asked);
                 findings.add(FindingView.error(
@@ -266,7 +304,7 @@ public final class Fields {
                                 ? "unknown; known here: " + String.join(", ", asked)
                                 : "unknown; did you mean " + nearest + "?"));
             }
-        });
+        }
     }
 
     /** @throws Problem with every fault noted, if there is one */

@@ -8,6 +8,11 @@ import java.util.List;
  *
  * @param items in a fixed order
  * @param next address of the next page; absent on the last
+ * @param total how many there are on all pages; only if it was asked for
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
-public record Page<T>(List<T> items, String next) {}
+public record Page<T>(List<T> items, String next, Long total) {
+    public Page(List<T> items, String next) {
+        this(items, next, null);
+    }
+}

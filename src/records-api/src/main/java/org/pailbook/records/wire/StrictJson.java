@@ -78,6 +78,15 @@ public final class StrictJson {
         }
     }
 
+    /** An object this service itself wrote and kept. */
+    public static ObjectNode kept(String text) {
+        try {
+            return (ObjectNode) MAPPER.readTree(text);
+        } catch (JsonProcessingException damaged) {
+            throw new IllegalStateException("kept content is not JSON", damaged);
+        }
+    }
+
     /**
      * The value at whose first token the parser stands. Text after it is left to the caller: in an array more values follow.
      */

@@ -1,9 +1,12 @@
 package org.pailbook.records.wire;
 
 import java.time.DateTimeException;
+import java.time.Instant;
 import java.time.LocalDate;
+import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
 import java.time.format.ResolverStyle;
+import java.time.temporal.ChronoUnit;
 import java.util.Optional;
 import org.pailbook.records.problem.Problem;
 
@@ -11,12 +14,27 @@ import org.pailbook.records.problem.Problem;
 public final class WireDates {
     public static final String EXPECTED = "a date yyyy-MM-dd from 1990-01-01 to 2100-12-31";
 
+    public static final String EXPECTED_INSTANT =
+            "an instant with its offset, such as 2025-11-12T06:30:00+01:00, from 1990 to 2100";
+
     private static final DateTimeFormatter STRICT =
             DateTimeFormatter.ofPattern("uuuu-MM-dd").withResolverStyle(ResolverStyle.STRICT);
     private static final int FIRST_YEAR = 1990;
     private static final int LAST_YEAR = 2100;
 
     private WireDates() {}
+
+    /** An instant with offset or {@code Z}, RFC 3339, its day within the years of dates; cut to milliseconds. */
+    public static Optional<Instant> instant(String text) {
+        try {
+            OffsetDateTime at = OffsetDateTime.parse(text, DateTimeFormatter.ISO_OFFSET_DATE_TIME);
+            return at.getYear() < FIRST_YEAR || at.getYear() > LAST_YEAR
+                    ? Optional.empty()
+                    : Optional.of(at.toInstant().truncatedTo(ChronoUnit.MILLIS));
+        } catch (DateTimeException notAnInstant) {
+            return Optional.empty();
+        }
+    }
 
     public static Optional<LocalDate> parse(String text) {
         try {

@@ -1,0 +1,21 @@
+package org.pailbook.lactation.breeding;
+
+import java.time.LocalDate;
+import java.util.Objects;
+
+/**
+ * A cow on a list.
+ *
+ * @param cow she
+ * @param list which
+ * @param day since when she is due for it, or the day it is due
+ * @param why what on her record put her there, one sentence
+ */
+public record ListedCow(BreedingRecord cow, BreedingList list, LocalDate day, String why) {
+    public ListedCow {
+        Objects.requireNonNull(cow, "cow");
+        Objects.requireNonNull(list, "list");
+        Objects.requireNonNull(day, "day");
+        Objects.requireNonNull(why, "why");
+    }
+}

@@ -1,0 +1,29 @@
+package org.pailbook.lactation.culling;
+
+/**
+ * One thing about a cow and what it does to her pay-off.
+ *
+ * @param about what differs
+ * @param words the same with her figures
+ * @param differenceCu her pay-off less what it would be if this were typical of the herd; above zero speaks for keeping her
+ */
+public record Reason(About about, String words, double differenceCu) {
+
+    /** What is set to typical in turn. */
+    public enum About {
+        MILK_LEVEL("milk-level"),
+        PREGNANCY("pregnancy"),
+        PARITY("parity"),
+        HEALTH("health");
+
+        private final String code;
+
+        About(String code) {
+            this.code = code;
+        }
+
+        public String code() {
+            return code;
+        }
+    }
+}

@@ -1,0 +1,2 @@
+/** Services and pregnancy checks. */
+package org.pailbook.records.breeding;

@@ -1,0 +1,29 @@
+package org.pailbook.records.computed;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.pailbook.lactation.finding.Finding;
+import org.pailbook.lactation.finding.FindingCode;
+
+/**
+ * A value nobody gave, and what stood in: from an invented reference set of realistic size, ours, nobody's herd.
+ *
+ * @param pointer where it could have been given
+ * @param value in the unit of its name
+ */
+@Schema(name = "AssumedValue", description = "A value nobody gave; one of an invented reference set stood in")
+public record AssumedView(
+        @Schema(examples = "/prices/heiferCu") String pointer, double value) {
+
+    /** The finding that goes with every figure made from them; none if everything was given. */
+    public static List<Finding> findings(List<AssumedView> assumed) {
+        if (assumed.isEmpty()) {
+            return List.of();
+        }
+        return List.of(Finding.of(FindingCode.REFERENCE_VALUE_USED)
+                .withSeen(assumed.stream()
+                        .map(one -> one.pointer().substring(1) + " " + one.value())
+                        .collect(Collectors.joining(", "))));
+    }
+}

@@ -1,0 +1,114 @@
+package org.pailbook.records.exchange;
+
+import java.io.BufferedWriter;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+
+/**
+ * A table for spreadsheets, written row by row: UTF-8 with a mark at its begin, RFC 4180 quoting, an empty cell for what is not known,
+ * and no text that a spreadsheet would take for a formula.
+ *
+ * @see "OWASP, CSV Injection: cells that begin with = + - @ tab CR LF"
+ */
+public final class CsvTable {
+    public static final String MEDIA_TYPE = "text/csv;charset=utf-8;header=present";
+    private static final String STARTS_OF_FORMULAS = "=+-@\t\r\n";
+
+    private final CSVPrinter printer;
+    private final BufferedWriter text;
+    private final boolean semicolon;
+    private final List<String> row = new ArrayList<>();
+
+    /**
+     * Begins a table with its header.
+     *
+     * @param semicolon semicolons between cells and a comma in numbers, for where the comma is the decimal mark
+     */
+    public CsvTable(OutputStream out, boolean semicolon, List<String> columns) throws IOException {
+        this.semicolon = semicolon;
+        this.text = new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8));
+        text.write('\uFEFF');
+        this.printer = new CSVPrinter(
+                text,
+                CSVFormat.RFC4180.builder().setDelimiter(semicolon ? ';' : ',').get());
+        printer.printRecord(columns);
+    }
+
+    /** A cell of text; null for none. */
+    public CsvTable text(String value) {
+        row.add(value != null && isFormula(value) ? "'" + value : value);
+        return this;
+    }
+
+    /** Text that a spreadsheet would take for a formula, or that already wears the mark against it. */
+    private static boolean isFormula(String value) {
+        String bare = value.replaceFirst("^'+", "");
+        return !bare.isEmpty() && STARTS_OF_FORMULAS.indexOf(bare.charAt(0)) >= 0;
+    }
+
+    /** A text cell without the mark this table puts before what looks like a formula. */
+    static String withoutMark(String cell) {
+        return cell.startsWith("'") && isFormula(cell) ? cell.substring(1) : cell;
+    }
+
+    public CsvTable truth(Boolean value) {
+        row.add(value == null ? null : value.toString());
+        return this;
+    }
+
+    public CsvTable date(LocalDate value) {
+        row.add(value == null ? null : value.toString());
+        return this;
+    }
+
+    public CsvTable whole(Integer value) {
+        row.add(value == null ? null : value.toString());
+        return this;
+    }
+
+    /** A number as it was entered; null for none. */
+    public CsvTable number(Double value) {
+        row.add(value == null ? null : plain(BigDecimal.valueOf(value)));
+        return this;
+    }
+
+    /** A computed number, rounded. */
+    public CsvTable number(OptionalDouble value, int decimals) {
+        row.add(
+                value.isEmpty()
+                        ? null
+                        : plain(BigDecimal.valueOf(value.getAsDouble()).setScale(decimals, RoundingMode.HALF_EVEN)));
+        return this;
+    }
+
+    public void endRow() {
+        try {
+            printer.printRecord(row);
+        } catch (IOException gone) {
+            throw new UncheckedIOException(gone);
+        }
+        row.clear();
+    }
+
+    /** Sends what is still waiting to be written. */
+    public void end() throws IOException {
+        text.flush();
+    }
+
+    private String plain(BigDecimal number) {
+        BigDecimal shortest = number.stripTrailingZeros();
+        String digits = (shortest.scale() < 0 ? shortest.setScale(0) : shortest).toPlainString();
+        return semicolon ? digits.replace('.', ',') : digits;
+    }
+}

@@ -1,0 +1,2 @@
+/** Prices from a day on. */
+package org.pailbook.records.price;

@@ -1,0 +1,74 @@
+package org.pailbook.records.store;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
+
+/** The animals of a herd as they were known at the last change its row names. */
+@ApplicationScoped
+public class KnownAnimals {
+    private final Animals animals;
+    private final Versions versions;
+
+    @Inject
+    KnownAnimals(Animals animals, Versions versions) {
+        this.animals = animals;
+        this.versions = versions;
+    }
+
+    /** Animals in order of id after {@code afterId}, with their identifiers. */
+    public List<AnimalRow> page(HerdRow herd, String afterId, int most, boolean includeWithdrawn) {
+        List<AnimalRow> found = new ArrayList<>(animals.page(herd.id, herd.changeSeq, afterId, most, includeWithdrawn));
+        replacedSince(herd, includeWithdrawn)
+                .filter(animal -> animal.id.compareTo(afterId) > 0)
+                .forEach(found::add);
+        found.sort(Comparator.comparing(animal -> animal.id));
+        return found.size() > most ? found.subList(0, most) : found;
+    }
+
+    /** How many there are. */
+    public long count(HerdRow herd, boolean includeWithdrawn) {
+        return animals.count(herd.id, herd.changeSeq, includeWithdrawn)
+                + replacedSince(herd, includeWithdrawn).count();
+    }
+
+    private java.util.stream.Stream<AnimalRow> replacedSince(HerdRow herd, boolean includeWithdrawn) {
+        return versions.replacedSince(AnimalRow.class, herd).stream()
+                .filter(animal -> includeWithdrawn || !animal.withdrawn);
+    }
+
+    /** One animal by our id, whether or not its record was withdrawn. */
+    public Optional<AnimalRow> byId(HerdRow herd, String id) {
+        return asKnown(herd, animals.byId(herd.id, id), animal -> animal.id.equals(id));
+    }
+
+    /** One animal by any identifier it had then, whether or not its record was withdrawn. */
+    public Optional<AnimalRow> byIdentifier(HerdRow herd, AnimalIdentifier identifier) {
+        return asKnown(
+                herd, animals.byIdentifier(herd.id, identifier), animal -> animal.identifiers.contains(identifier));
+    }
+
+    private Optional<AnimalRow> asKnown(HerdRow herd, Optional<AnimalRow> now, Predicate<AnimalRow> meant) {
+        return now.filter(animal -> animal.changeSeq <= herd.changeSeq)
+                .or(() -> versions.replacedSince(AnimalRow.class, herd).stream()
+                        .filter(meant)
+                        .findFirst());
+    }
+
+    /** The first identifier of each of these animals. */
+    public Map<String, AnimalIdentifier> shownIdentifiers(HerdRow herd, Collection<String> animalIds) {
+        Map<String, AnimalIdentifier> shown = animals.shownIdentifiers(herd.id, animalIds);
+        versions.replacedSince(AnimalRow.class, herd).forEach(animal -> {
+            if (shown.containsKey(animal.id) && !animal.identifiers.isEmpty()) {
+                shown.put(animal.id, animal.identifiers.get(0));
+            }
+        });
+        return shown;
+    }
+}
