@@ -185,7 +185,7 @@ public final class Fields {
         }
         return node.isBoolean()
                 ? (Boolean) node.booleanValue()
-                : wrong(name, "not-a-truth", "must be true or false", node);
+                : wrong(name, "not-a-boolean", "must be true or false", node);
     }
 
     public LocalDate date(String name) {
