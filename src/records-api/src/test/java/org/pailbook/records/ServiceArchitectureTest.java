@@ -40,7 +40,9 @@ class ServiceArchitectureTest {
         "..records.udder..",
         "..records.withheld..",
         "..records.calculate..",
-        "..records.feed.."
+        "..records.feed..",
+        "..records.report..",
+        "..records.page.."
     };
 
     private static final JavaClasses SERVICE = new ClassFileImporter()
