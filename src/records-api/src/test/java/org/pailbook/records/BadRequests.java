@@ -287,7 +287,7 @@ final class BadRequests {
                         post(
                                 "/v1/calculate/cow-value",
                                 "{\"cow\":{\"parity\":2,\"daysInMilk\":90,\"isToBeBred\":\"yes\"}}"),
-                        "not-a-truth",
+                        "not-a-boolean",
                         "/cow/isToBeBred"),
                 refused(
                         "a parity of the herd twice",

@@ -36,6 +36,7 @@ class ServiceArchitectureTest {
         "..records.price..",
         "..records.projection..",
         "..records.summary..",
+        "..records.culling..",
         "..records.calculate..",
         "..records.feed.."
     };
