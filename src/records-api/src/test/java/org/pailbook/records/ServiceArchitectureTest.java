@@ -39,6 +39,7 @@ class ServiceArchitectureTest {
         "..records.reproduction..",
         "..records.udder..",
         "..records.withheld..",
+        "..records.culling..",
         "..records.calculate..",
         "..records.feed..",
         "..records.report..",
