@@ -142,7 +142,9 @@ def stop_in_bulk(service, work):
 
     sender = threading.Thread(target=send)
     sender.start()
-    time.sleep(1.5)
+    watcher = Client(service)
+    while not answers and not watcher.call("GET", "/v1/herds/stop/test-days?limit=1")[1]["items"]:
+        time.sleep(0.1)
     during = not answers
     started = time.monotonic()
     service.process.send_signal(signal.SIGTERM)
