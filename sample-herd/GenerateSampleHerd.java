@@ -145,6 +145,7 @@ public final class GenerateSampleHerd {
         giveNumbersAndNames();
         addOddities();
         write(folder);
+        new OtherRecords(cows).write(folder);
     }
 
     /** Monthly visits about the tenth, never on a Sunday; two of them late because the weigher was ill or the ferry did not sail. */
@@ -470,6 +471,108 @@ public final class GenerateSampleHerd {
             Files.writeString(folder.resolve("herd.json"), herd, StandardCharsets.UTF_8);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
+        }
+    }
+
+    /** Services, checks, treatments, single milkings and the tank. Drawn apart, so that cows and test days stay as they are. */
+    private static final class OtherRecords {
+        private final Random random = new Random(SEED + 1);
+        private final List<Cow> cows;
+        private final List<String> services = new ArrayList<>();
+        private final List<String> checks = new ArrayList<>();
+        private final List<String> treatments = new ArrayList<>();
+        private final List<String> foremilk = new ArrayList<>();
+        private final List<String> milkings = new ArrayList<>();
+        private final List<String> readings = new ArrayList<>();
+        private final List<String> pickups = new ArrayList<>();
+
+        OtherRecords(List<Cow> cows) {
+            this.cows = cows;
+        }
+
+        void write(Path folder) {
+            for (Cow cow : cows) {
+                cow.lactations.forEach(lactation -> breed(cow, lactation));
+                if (!cow.tests.isEmpty() && random.nextInt(9) == 0) {
+                    treat(cow);
+                }
+                if (random.nextInt(4) == 0) {
+                    milkTwice(cow);
+                }
+            }
+            fillTank();
+            String key = "animal_scheme,animal_id,";
+            save(folder, "services.csv", key + "date,service_of_day,method,sire", services);
+            save(folder, "pregnancy-checks.csv", key + "date,result,method", checks);
+            save(folder, "treatments.csv", key + "started_on,product_name,diagnosis,ended_on,milk_withheld_until,meat_withheld_until", treatments);
+            save(folder, "foremilk-checks.csv", key + "date,milking_of_day,quarter,finding,udder,cow_ill,action", foremilk);
+            save(folder, "milkings.csv", key + "started_at,milking_of_day,milk_kg,milkings_per_day", milkings);
+            save(folder, "tank-readings.csv", "tank,read_at,milk_litres,temperature_c", readings);
+            save(folder, "tank-pickups.csv", "tank,picked_up_at,milk_kg,fat_pct,protein_pct,scc_thousand_per_ml", pickups);
+        }
+
+        private static boolean isThere(Cow cow, LocalDate day) {
+            return !day.isBefore(WINDOW_START) && !day.isAfter(WINDOW_END) && (cow.departure == null || day.isBefore(cow.departure));
+        }
+
+        /** Served every 21 days until she conceives; the cows that never do are given up after three times. */
+        private void breed(Cow cow, Milking lactation) {
+            int before = random.nextInt(3);
+            LocalDate last = lactation.conceived != null ? lactation.conceived : lactation.calved.plusDays(110 + random.nextInt(20));
+            for (int i = before; i >= 0; i--) {
+                LocalDate day = last.minusDays(21L * i);
+                if (isThere(cow, day) && !day.isBefore(lactation.calved.plusDays(45))) {
+                    services.add(line(cow, day.toString(), "1", random.nextInt(8) == 0 ? "naturalService" : "insemination", "example.bull:" + (301 + random.nextInt(6))));
+                }
+            }
+            LocalDate checked = last.plusDays(33 + random.nextInt(6));
+            if (isThere(cow, last) && isThere(cow, checked)) {
+                checks.add(line(cow, checked.toString(), lactation.conceived != null ? "pregnant" : "empty", "echography"));
+            }
+        }
+
+        /** The product and its days are invented; two of the cows have a withholding day that nobody entered. */
+        private void treat(Cow cow) {
+            List<LocalDate> days = List.copyOf(cow.tests.keySet());
+            LocalDate start = days.get(random.nextInt(days.size())).plusDays(3);
+            if (!isThere(cow, start.plusDays(3))) {
+                return;
+            }
+            String quarter = new String[] {"LF", "RF", "LR", "RR"}[random.nextInt(4)];
+            foremilk.add(line(cow, start.toString(), "am", quarter, "flakes", "hard", "false", "veterinarianCalled"));
+            foremilk.add(line(cow, start.plusDays(3).toString(), "am", quarter, "normal", "normal", "false", "none"));
+            boolean entered = treatments.size() % 8 != 5;
+            treatments.add(line(cow, start.toString(), "invented tube", "mastitis " + quarter, start.plusDays(2).toString(),
+                    entered ? start.plusDays(7).toString() : "", start.plusDays(21).toString()));
+        }
+
+        /** Both milkings of her last test day; together they are what was weighed then. */
+        private void milkTwice(Cow cow) {
+            if (cow.tests.isEmpty() || cow.tests.lastEntry().getValue().milkKg.isEmpty()) {
+                return;
+            }
+            LocalDate day = cow.tests.lastKey();
+            BigDecimal both = new BigDecimal(cow.tests.lastEntry().getValue().milkKg);
+            BigDecimal morning = both.multiply(new BigDecimal("0.57")).setScale(1, RoundingMode.HALF_UP);
+            milkings.add(line(cow, day + "T07:1" + random.nextInt(10) + ":00Z", "am", morning.toPlainString(), "2"));
+            milkings.add(line(cow, day + "T17:3" + random.nextInt(10) + ":00Z", "pm", both.subtract(morning).toPlainString(), "2"));
+        }
+
+        /** The tank is read in the morning and emptied every second day of the last two months. */
+        private void fillTank() {
+            for (LocalDate day = LocalDate.of(2026, 9, 1); !day.isAfter(WINDOW_END); day = day.plusDays(2)) {
+                double kg = 0;
+                for (Cow cow : cows) {
+                    var last = cow.tests.floorEntry(day);
+                    if (isThere(cow, day) && last != null && last.getKey().isAfter(day.minusDays(40)) && !last.getValue().milkKg.isEmpty()) {
+                        kg += Double.parseDouble(last.getValue().milkKg);
+                    }
+                }
+                kg *= 2 * 0.95;
+                readings.add("main," + day + "T08:05:00Z," + decimals(kg / 1.03, 0) + "," + decimals(3.2 + random.nextDouble(), 1));
+                pickups.add("main," + day + "T10:4" + random.nextInt(10) + ":00Z," + decimals(kg, 0) + "," + decimals(4.2 + 0.1 * random.nextGaussian(), 2)
+                        + "," + decimals(3.45 + 0.05 * random.nextGaussian(), 2) + "," + decimals(210 + 20 * random.nextGaussian(), 0));
+            }
         }
     }
 

@@ -1,5 +1,6 @@
 """The client of kill-nine.sh: posts, kills, starts again, compares. Standard library only."""
 
+import collections
 import http.client
 import json
 import os
@@ -16,6 +17,7 @@ from datetime import date, timedelta
 SINGLE_CLIENTS = 4
 COWS_PER_CLIENT = 25
 BULK_ROWS = 200
+ATOMIC_ROWS = 300
 CALVED = date(2000, 1, 1)
 SCHEME = "example.eartag"
 KEY = "kill-nine-admin-key"
@@ -33,7 +35,8 @@ class Service:
             self.port = probe.getsockname()[1]
 
     def start(self):
-        environment = dict(os.environ, QUARKUS_HTTP_PORT=str(self.port), QUARKUS_HTTP_HOST="127.0.0.1", PAILBOOK_ADMIN_KEY=KEY)
+        # more is posted here than any tool would
+        environment = dict(os.environ, PAILBOOK_REQUESTS_PER_MINUTE="0", PAILBOOK_BULKS_PER_MINUTE="0", QUARKUS_HTTP_PORT=str(self.port), QUARKUS_HTTP_HOST="127.0.0.1", PAILBOOK_ADMIN_KEY=KEY)
         with self.log.open("ab") as log:
             self.process = subprocess.Popen(
                 ["java", "-Xmx256m", "-jar", self.jar], env=environment, stdin=subprocess.DEVNULL, stdout=log, stderr=log)
@@ -118,7 +121,7 @@ def post_singles(service, herd, cows, book, stop):
         return  # killed in the middle of an answer: not acknowledged
 
 
-def post_bulks(service, herd, cows, book, stop):
+def post_bulks(service, herd, cows, book, stop, query=""):
     client = Client(service)
     try:
         for day in range(8000):
@@ -126,7 +129,7 @@ def post_bulks(service, herd, cows, book, stop):
                 return
             rows = [test_day(cow, 5 + day, 10 + day % 300 / 10) for cow in cows]
             book.will_send(rows)
-            status, answer = client.bulk(f"/v1/herds/{herd}/test-days/bulk", rows)
+            status, answer = client.bulk(f"/v1/herds/{herd}/test-days/bulk{query}", rows)
             if status != 200 or answer["refused"] or answer["created"] + answer["updated"] + answer["unchanged"] != len(rows):
                 book.problem = f"{status} {answer}"
                 return
@@ -153,7 +156,7 @@ def warm_up(service):
 def set_up(service, herd):
     client = Client(service)
     expect(client.call("POST", "/v1/herds", json.dumps({"code": herd, "name": herd, "timeZone": "UTC"})), 200, 201)
-    cows = [f"K-{number:04}" for number in range(SINGLE_CLIENTS * COWS_PER_CLIENT + BULK_ROWS)]
+    cows = [f"K-{number:04}" for number in range(SINGLE_CLIENTS * COWS_PER_CLIENT + BULK_ROWS + ATOMIC_ROWS)]
     animals = [{"identifiers": [{"scheme": SCHEME, "id": cow}], "breed": "HOL", "sex": "female"} for cow in cows]
     calvings = [{"animal": {"scheme": SCHEME, "id": cow}, "date": CALVED.isoformat(), "parity": 1} for cow in cows]
     for path, rows in (("animals", animals), ("calvings", calvings)):
@@ -191,13 +194,15 @@ def one_run(service, herd):
     service.start()
     warm_up(service)
     cows = set_up(service, herd)
-    books = [Book() for _ in range(SINGLE_CLIENTS + 1)]
+    books = [Book() for _ in range(SINGLE_CLIENTS + 2)]
     stop = threading.Event()
     threads = []
     for number in range(SINGLE_CLIENTS):
         share = cows[number * COWS_PER_CLIENT:(number + 1) * COWS_PER_CLIENT]
         threads.append(threading.Thread(target=post_singles, args=(service, herd, share, books[number], stop)))
-    threads.append(threading.Thread(target=post_bulks, args=(service, herd, cows[-BULK_ROWS:], books[-1], stop)))
+    chunked, atomic = cows[-BULK_ROWS - ATOMIC_ROWS:-ATOMIC_ROWS], cows[-ATOMIC_ROWS:]
+    threads.append(threading.Thread(target=post_bulks, args=(service, herd, chunked, books[-2], stop)))
+    threads.append(threading.Thread(target=post_bulks, args=(service, herd, atomic, books[-1], stop, "?atomic=true")))
     for thread in threads:
         thread.start()
     seconds = random.uniform(2, 4)
@@ -221,8 +226,11 @@ def one_run(service, herd):
     changed = [key for key, kg in acknowledged.items()
                if key in found and found[key] not in sent[key][sent[key].index(kg):]]
     strange = [key for key in found if key not in sent or found[key] not in sent[key]]
+    rows_by_day = collections.Counter(day for cow, day in found if cow in set(atomic))
+    parted = [day for day, rows in rows_by_day.items() if rows != ATOMIC_ROWS]
     return {
-        "seconds": round(seconds, 1), "posts": sum(book.requests for book in books[:-1]), "bulks": books[-1].requests,
+        "seconds": round(seconds, 1), "posts": sum(book.requests for book in books[:-2]), "bulks": books[-2].requests,
+        "atomic": books[-1].requests, "parted": len(parted),
         "acknowledged": len(acknowledged), "found": len(found), "lost": len(lost), "changed": len({*changed, *strange}),
         "integrity": checked_dead if checked_dead != "ok" else integrity(),
     }
@@ -233,7 +241,7 @@ def main():
     if not pathlib.Path(jar).exists():
         sys.exit(f"{jar} is not there: mvn -B -DskipTests package")
     service = Service(jar, work)
-    columns = ["run", "seconds", "posts", "bulks", "acknowledged", "found", "lost", "changed", "integrity"]
+    columns = ["run", "seconds", "posts", "bulks", "atomic", "acknowledged", "found", "lost", "changed", "parted", "integrity"]
     print(f"\n{database}\n" + "".join(f"{column:>14}" for column in columns), flush=True)
     total = dict.fromkeys(columns[2:-1], 0)
     bad = False
@@ -242,9 +250,10 @@ def main():
         print("".join(f"{value:>14}" for value in [run, *(result[column] for column in columns[1:])]), flush=True)
         for column in total:
             total[column] += result[column]
-        bad |= result["lost"] > 0 or result["changed"] > 0 or result["integrity"] not in ("ok", "-")
+        bad |= result["lost"] > 0 or result["changed"] > 0 or result["parted"] > 0 or result["integrity"] not in ("ok", "-")
     print("".join(f"{value:>14}" for value in ["total", "", *total.values(), ""]), flush=True)
     sys.exit(1 if bad else 0)
 
 
-main()
+if __name__ == "__main__":
+    main()

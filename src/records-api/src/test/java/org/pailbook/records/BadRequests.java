@@ -28,7 +28,19 @@ final class BadRequests {
     private BadRequests() {}
 
     static Stream<BadRequest> all() {
-        return Stream.of(json(), values(), bytes(), routes(), parameters(), paths(), keys(), records(), herds(), bulk())
+        return Stream.of(
+                        json(),
+                        values(),
+                        bytes(),
+                        routes(),
+                        parameters(),
+                        paths(),
+                        keys(),
+                        records(),
+                        herds(),
+                        bulk(),
+                        changes(),
+                        versions())
                 .flatMap(rows -> rows);
     }
 
@@ -201,8 +213,13 @@ final class BadRequests {
                 of("an unknown route below", get(HERD + "/milk"), 404, "no-such-route", ""),
                 of("an unknown route below an animal", get(ANIMAL + "/milk"), 404, "no-such-route", ""),
                 of("DELETE on a list", RawRequest.of("DELETE", TEST_DAYS), 405, "method-not-allowed", "@Allow"),
-                of("PUT on a herd", RawRequest.of("PUT", HERD), 405, "method-not-allowed", "@Allow"),
-                of("PATCH on an animal", RawRequest.of("PATCH", ANIMAL), 405, "method-not-allowed", "@Allow"),
+                of("PUT on all herds", RawRequest.of("PUT", "/v1/herds"), 405, "method-not-allowed", "@Allow"),
+                of(
+                        "PATCH on all animals",
+                        RawRequest.of("PATCH", HERD + "/animals"),
+                        405,
+                        "method-not-allowed",
+                        "@Allow"),
                 of("POST on a summary", post(HERD + "/summary", "{}"), 405, "method-not-allowed", "@Allow"),
                 parameter(
                         "an address of 9,000",
@@ -697,5 +714,242 @@ final class BadRequests {
                 of("200,001 rows", post(BULK, NDJSON, "{}\n".repeat(200_001)), 413, "too-large", "~200000"),
                 of("a file of 33 MB", post(BULK, NDJSON, " \n".repeat(33 << 19)), 413, "too-large", "~33554432"),
                 of("a file of 70 MB", post(BULK, NDJSON, " \n".repeat(70 << 19)), 413, "too-large", ""));
+    }
+
+    private static RawRequest change(String method, String path, String mediaType, String body) {
+        return post(path, mediaType, body).as(method).with("If-Match", "*");
+    }
+
+    private static RawRequest patch(String path, String body) {
+        return change("PATCH", path, "application/merge-patch+json", body);
+    }
+
+    private static Stream<BadRequest> changes() {
+        String day = TEST_DAYS + "/{day}";
+        String unknown = TEST_DAYS + "/0198f3c2-5b1e-7c11-9d2a-3f1d6a7b0c55";
+        return Stream.of(
+                of("a change without If-Match", patch(day, "{}").without("If-Match"), 428, "precondition-required", ""),
+                of("a withdrawal without If-Match", RawRequest.of("DELETE", day), 428, "precondition-required", ""),
+                of(
+                        "a replacement of another version",
+                        change("PUT", day, JSON, dayJson(""))
+                                .without("If-Match")
+                                .with("If-Match", "\"9\""),
+                        412,
+                        "version-mismatch",
+                        "@ETag"),
+                of(
+                        "a herd's change of another version",
+                        patch(HERD, "{}").without("If-Match").with("If-Match", "\"9\""),
+                        412,
+                        "version-mismatch",
+                        "@ETag"),
+                new BadRequest(
+                        "If-Match without quotes",
+                        patch(day, "{}").without("If-Match").with("If-Match", "1"),
+                        400,
+                        "bad-header",
+                        "bad-header",
+                        "@If-Match"),
+                new BadRequest(
+                        "If-Match that does not end",
+                        patch(day, "{}").without("If-Match").with("If-Match", "\"1\", \"2"),
+                        400,
+                        "bad-header",
+                        "bad-header",
+                        "@If-Match"),
+                new BadRequest(
+                        "If-None-Match of nonsense",
+                        get(day).with("If-None-Match", "one"),
+                        400,
+                        "bad-header",
+                        "bad-header",
+                        "@If-None-Match"),
+                of(
+                        "a patch as plain JSON",
+                        change("PATCH", day, JSON, "{}"),
+                        415,
+                        "unsupported-media-type",
+                        "~merge-patch"),
+                of(
+                        "a replacement as a patch",
+                        change("PUT", day, "application/merge-patch+json", "{}"),
+                        415,
+                        "unsupported-media-type",
+                        "~application/json"),
+                of("a patch of nothing", patch(day, ""), 400, "empty-body", ""),
+                of("a patch that breaks off", patch(day, "{\"milkKg\":"), 400, "malformed-json", "~line 1"),
+                refused("a patch that is an array", patch(day, "[]"), "not-an-object", "/"),
+                refused(
+                        "a patch of an unknown member",
+                        patch(day, "{\"fatPercent\":4}"),
+                        "unknown-field",
+                        "/fatPercent"),
+                refused(
+                        "clearing an unknown member",
+                        patch(day, "{\"fatPercent\":null}"),
+                        "unknown-field",
+                        "/fatPercent"),
+                refused("clearing the date", patch(day, "{\"date\":null}"), "required", "/date"),
+                refused("clearing the animal", patch(day, "{\"animal\":null}"), "required", "/animal"),
+                refused("patching in 1e999", patch(day, "{\"milkKg\":1e999}"), "not-finite", "/milkKg"),
+                refused("replacing with null", change("PUT", day, JSON, "null"), "not-an-object", "/"),
+                refused("replacing with nothing", change("PUT", day, JSON, "{}"), "required", "/date"),
+                refused(
+                        "an animal that loses its identifiers",
+                        patch(ANIMAL, "{\"identifiers\":null}"),
+                        "required",
+                        "/identifiers"),
+                new BadRequest(
+                        "an animal with another one's identifier",
+                        patch(ANIMAL, "{\"identifiers\":[{\"scheme\":\"example.eartag\",\"id\":\"A2\"}]}"),
+                        409,
+                        "key-conflict",
+                        "key-conflict",
+                        "/"),
+                new BadRequest(
+                        "moving a record to no animal",
+                        patch(day, "{\"animal\":{\"id\":\"NONE\"}}"),
+                        422,
+                        "unknown-animal",
+                        "unknown-animal",
+                        "/animal"),
+                refused("another code for a herd", patch(HERD, "{\"code\":\"other\"}"), "code-fixed", "/code"),
+                refused("a herd without a zone", patch(HERD, "{\"timeZone\":null}"), "required", "/timeZone"),
+                refused(
+                        "a herd in a zone nobody knows",
+                        patch(HERD, "{\"timeZone\":\"Mars/Base\"}"),
+                        "unknown-time-zone",
+                        "/timeZone"),
+                of("patching no record", patch(unknown, "{}"), 404, "not-found", ""),
+                of("replacing no record", change("PUT", unknown, JSON, dayJson("")), 404, "not-found", ""),
+                of(
+                        "withdrawing no record",
+                        RawRequest.of("DELETE", unknown).with("If-Match", "*"),
+                        404,
+                        "not-found",
+                        ""),
+                of(
+                        "withdrawing no id",
+                        RawRequest.of("DELETE", TEST_DAYS + "/17").with("If-Match", "*"),
+                        404,
+                        "not-found",
+                        ""),
+                of(
+                        "patching with a reading key",
+                        patch(day, "{}").keyed("X-API-Key", "{reader}"),
+                        403,
+                        "scope-missing",
+                        "~write"),
+                of(
+                        "patching with another herd's key",
+                        patch(day, "{}").keyed("X-API-Key", "{stranger}"),
+                        404,
+                        "not-found",
+                        ""),
+                new BadRequest(
+                        "an idempotency key too short",
+                        day(",\"milkKg\":27.4").with("Idempotency-Key", "abc"),
+                        400,
+                        "bad-header",
+                        "bad-header",
+                        "@Idempotency-Key"),
+                new BadRequest(
+                        "an idempotency key with a blank",
+                        day(",\"milkKg\":27.4").with("Idempotency-Key", "abcdefgh ijkl"),
+                        400,
+                        "bad-header",
+                        "bad-header",
+                        "@Idempotency-Key"));
+    }
+
+    private static Stream<BadRequest> versions() {
+        return Stream.of(
+                of(
+                        "history of no record",
+                        get(TEST_DAYS + "/0198f3c2-5b1e-7c11-9d2a-3f1d6a7b0c55/history"),
+                        404,
+                        "not-found",
+                        ""),
+                of("history of no animal", get(HERD + "/animals/x:y/history"), 404, "not-found", ""),
+                of(
+                        "history with another herd's key",
+                        get(TEST_DAYS + "/{day}/history").keyed("X-API-Key", "{stranger}"),
+                        404,
+                        "not-found",
+                        ""),
+                of(
+                        "a herd's history with another herd's key",
+                        get(HERD + "/history").keyed("X-API-Key", "{stranger}"),
+                        404,
+                        "not-found",
+                        ""),
+                of(
+                        "changes with another herd's key",
+                        get(HERD + "/changes").keyed("X-API-Key", "{stranger}"),
+                        404,
+                        "not-found",
+                        ""),
+                of(
+                        "changes with a writing key",
+                        get(HERD + "/changes").keyed("X-API-Key", "{writer}"),
+                        403,
+                        "scope-missing",
+                        "~read"),
+                parameter("changes after -1", get(HERD + "/changes?after=-1"), "bad-parameter", "after"),
+                parameter("changes after 1.5", get(HERD + "/changes?after=1.5"), "bad-parameter", "after"),
+                parameter("changes after the last", get(HERD + "/changes?after=999999"), "bad-parameter", "after"),
+                parameter(
+                        "changes after too much",
+                        get(HERD + "/changes?after=9999999999999999999"),
+                        "bad-parameter",
+                        "after"),
+                parameter("no changes at all", get(HERD + "/changes?limit=0"), "bad-parameter", "limit"),
+                parameter(
+                        "knownAt without offset",
+                        get(HERD + "/summary?knownAt=2025-12-01T20:11:04"),
+                        "bad-parameter",
+                        "knownAt"),
+                parameter("knownAt as a date", get(TEST_DAYS + "?knownAt=2025-12-01"), "bad-parameter", "knownAt"),
+                parameter(
+                        "knownAt on 30 February",
+                        get(TEST_DAYS + "?knownAt=2025-02-30T00:00:00Z"),
+                        "bad-parameter",
+                        "knownAt"),
+                parameter(
+                        "knownAt in the future",
+                        get(HERD + "/animals?knownAt=2099-01-01T00:00:00Z"),
+                        "bad-parameter",
+                        "knownAt"),
+                parameter(
+                        "knownAt of a record without offset",
+                        get(TEST_DAYS + "/{day}?knownAt=now"),
+                        "bad-parameter",
+                        "knownAt"),
+                of("a herd before it was known", get(HERD + "?knownAt=2000-01-01T00:00:00Z"), 404, "not-found", ""),
+                of(
+                        "a figure before the herd was known",
+                        get(HERD + "/summary?knownAt=2000-01-01T00:00:00Z"),
+                        404,
+                        "not-found",
+                        ""),
+                parameter("parity without animal", get(TEST_DAYS + "?parity=1"), "bad-parameter", "parity"),
+                parameter(
+                        "parity 0 as filter",
+                        get(TEST_DAYS + "?animal=example.eartag:A1&parity=0"),
+                        "bad-parameter",
+                        "parity"),
+                parameter(
+                        "includeWithdrawn=yes",
+                        get(TEST_DAYS + "?includeWithdrawn=yes"),
+                        "bad-parameter",
+                        "includeWithdrawn"),
+                parameter("count=1", get(HERD + "/animals?count=1"), "bad-parameter", "count"),
+                parameter(
+                        "a cursor in two parts",
+                        get(TEST_DAYS + "?cursor=" + base64("2025-01-01 x") + "." + base64("signature")),
+                        "bad-cursor",
+                        "cursor"),
+                parameter("a cursor in three parts", get(TEST_DAYS + "?cursor=a.b.c"), "bad-cursor", "cursor"));
     }
 }

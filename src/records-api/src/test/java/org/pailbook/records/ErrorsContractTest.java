@@ -42,11 +42,15 @@ class ErrorsContractTest {
                 .withAnimal("GONE")
                 .withCalving("GONE", "2024-01-10", 1)
                 .withDeparture("GONE", "2025-06-01", "sale");
+        String day = herd.post("test-days", TestHerd.testDayJson("A2", "2020-01-01", 20))
+                .expecting(201)
+                .textAt("/id");
         TestHerd other = TestHerd.make();
         Answer revoked = TestHerd.newKey("read write", "*", null).expecting(201);
         herd.send("DELETE", "/v1/keys/" + revoked.textAt("/id"), null, null).expecting(204);
         names = Map.of(
                 "herd", herd.code(),
+                "day", day,
                 "admin", DatabaseForTests.ADMIN_KEY,
                 "reader", TestHerd.key("read", herd.code(), null),
                 "writer", TestHerd.key("write", herd.code(), null),

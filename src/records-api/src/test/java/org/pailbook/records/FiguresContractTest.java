@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import io.quarkus.test.junit.QuarkusTest;
+import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.pailbook.lactation.reference.LactationStandard;
@@ -103,7 +104,7 @@ class FiguresContractTest {
         Answer answer =
                 herd.getAnimal("A", "/lactations/current?asOf=2025-04-05").expecting(200);
 
-        LactationStandard standard = HerdKnowledge.none().milkStandard("A", "HOL", 2);
+        LactationStandard standard = HerdKnowledge.none().milkStandard("A", "HOL", 2, LocalDate.of(2025, 1, 10));
         // an unsure mean is one more cause of difference between what is measured, and between it and the total
         MeanUncertainty unsure = standard.meanUncertainty().orElseThrow();
         int n = days.length;

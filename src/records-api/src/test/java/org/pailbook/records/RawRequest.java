@@ -48,6 +48,11 @@ record RawRequest(String method, String path, List<String> headers, byte[] body)
                 body.getBytes(StandardCharsets.UTF_8));
     }
 
+    /** The same with another method. */
+    RawRequest as(String otherMethod) {
+        return new RawRequest(otherMethod, path, headers, body);
+    }
+
     RawRequest inCharset(Charset charset) {
         return withBytes(new String(body, StandardCharsets.UTF_8).getBytes(charset));
     }

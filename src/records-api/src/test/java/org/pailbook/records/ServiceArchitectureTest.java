@@ -37,6 +37,9 @@ class ServiceArchitectureTest {
         "..records.projection..",
         "..records.summary..",
         "..records.culling..",
+        "..records.reproduction..",
+        "..records.udder..",
+        "..records.withheld..",
         "..records.calculate..",
         "..records.feed.."
     };

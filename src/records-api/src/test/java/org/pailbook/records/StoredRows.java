@@ -30,7 +30,9 @@ record StoredRows(Map<String, Long> counts) {
         "milk_use",
         "price",
         "superseded_version",
-        "herd_change"
+        "herd_change",
+        "idempotent_answer",
+        "idempotent_answer_part"
     };
 
     static StoredRows in(DataSource database) {

@@ -12,17 +12,11 @@ import java.util.Optional;
  * @param milk what the milk looked like
  * @param udder what the quarter felt like
  * @param cowIll whether she is ill besides
- * @param clears the user says her milk of this quarter may go in the tank again
+ * @param said what the person who looked says of the milk
  * @param by who looked; empty text if not recorded
  */
 public record ForemilkCheck(
-        LocalDateTime at,
-        Optional<Quarter> quarter,
-        Milk milk,
-        Udder udder,
-        boolean cowIll,
-        boolean clears,
-        String by) {
+        LocalDateTime at, Optional<Quarter> quarter, Milk milk, Udder udder, boolean cowIll, Said said, String by) {
 
     /** What the milk looked like. */
     public enum Milk {
@@ -53,28 +47,43 @@ public record ForemilkCheck(
         NOT_RECORDED
     }
 
+    /** What a person says of the milk. */
+    public enum Said {
+        NOTHING,
+        /** It is kept out, whatever it looked like. */
+        WITHHELD,
+        /** It may go in the tank again. */
+        CLEARED
+    }
+
     public ForemilkCheck {
         Objects.requireNonNull(at, "at");
         Objects.requireNonNull(quarter, "quarter");
         Objects.requireNonNull(milk, "milk");
         Objects.requireNonNull(udder, "udder");
         Objects.requireNonNull(by, "by");
-        if (clears && milk != Milk.NORMAL) {
-            throw new IllegalArgumentException("clears (true) needs normal milk, not " + milk);
+        Objects.requireNonNull(said, "said");
+        if (said == Said.CLEARED && milk != Milk.NORMAL) {
+            throw new IllegalArgumentException("said (CLEARED) needs normal milk, not " + milk);
         }
     }
 
     /** A check of one quarter, nothing else said. */
     public static ForemilkCheck of(LocalDateTime at, Quarter quarter, Milk milk) {
-        return new ForemilkCheck(at, Optional.of(quarter), milk, Udder.NOT_RECORDED, false, false, "");
+        return new ForemilkCheck(at, Optional.of(quarter), milk, Udder.NOT_RECORDED, false, Said.NOTHING, "");
     }
 
     /** The same, and the user says the milk may go in again. */
     public ForemilkCheck clearing() {
-        return new ForemilkCheck(at, quarter, milk, udder, cowIll, true, by);
+        return new ForemilkCheck(at, quarter, milk, udder, cowIll, Said.CLEARED, by);
     }
 
     public boolean isAbnormal() {
         return milk != Milk.NORMAL;
+    }
+
+    /** Whether her milk is to be kept out because of it. */
+    public boolean isAgainstHerMilk() {
+        return isAbnormal() || said == Said.WITHHELD;
     }
 }

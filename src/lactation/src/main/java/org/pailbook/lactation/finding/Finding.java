@@ -12,13 +12,15 @@ import java.util.Optional;
  * @param field the field it concerns, by its wire name such as {@code fatPct}, when it concerns one
  * @param seen the value seen, as text with its unit
  * @param expected what would have been expected, as text with its unit
+ * @param record the record it concerns, by the id it has outside the library, when there is one
  */
 public record Finding(
         FindingCode code,
         Optional<LocalDate> date,
         Optional<String> field,
         Optional<String> seen,
-        Optional<String> expected) {
+        Optional<String> expected,
+        Optional<String> record) {
 
     public Finding {
         Objects.requireNonNull(code, "code");
@@ -26,10 +28,12 @@ public record Finding(
         Objects.requireNonNull(field, "field");
         Objects.requireNonNull(seen, "seen");
         Objects.requireNonNull(expected, "expected");
+        Objects.requireNonNull(record, "record");
     }
 
     public static Finding of(FindingCode code) {
-        return new Finding(code, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+        return new Finding(
+                code, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
     }
 
     public static Finding on(LocalDate date, FindingCode code) {
@@ -37,19 +41,23 @@ public record Finding(
     }
 
     public Finding withDate(LocalDate day) {
-        return new Finding(code, Optional.of(day), field, seen, expected);
+        return new Finding(code, Optional.of(day), field, seen, expected, record);
     }
 
     public Finding withField(String wireName) {
-        return new Finding(code, date, Optional.of(wireName), seen, expected);
+        return new Finding(code, date, Optional.of(wireName), seen, expected, record);
     }
 
     public Finding withSeen(String value) {
-        return new Finding(code, date, field, Optional.of(value), expected);
+        return new Finding(code, date, field, Optional.of(value), expected, record);
     }
 
     public Finding withExpected(String value) {
-        return new Finding(code, date, field, seen, Optional.of(value));
+        return new Finding(code, date, field, seen, Optional.of(value), record);
+    }
+
+    public Finding withRecord(String id) {
+        return new Finding(code, date, field, seen, expected, Optional.of(id));
     }
 
     public Severity severity() {

@@ -110,7 +110,17 @@ public enum FindingCode {
     MILKING_HOURS_UNKNOWN(
             "milking-hours-unknown", Severity.NOTES, "Hours between milkings are not on record; they count as 24."),
 
+    SUMMED_FROM_MILKINGS(
+            "summed-from-milkings", Severity.NOTES, "This test day was made from single milkings; it was not posted."),
+    POSTED_TEST_DAY_WINS(
+            "posted-test-day-wins", Severity.NOTES, "A test day was posted for a day with milkings; its milk is used."),
+    MILK_FROM_MILKINGS(
+            "milk-from-milkings", Severity.NOTES, "The test day posted has no weight; milkings of that day gave it."),
+    MILKINGS_NOT_SUMMED(
+            "milkings-not-summed", Severity.WEAKENS, "Milkings of a day do not make 24 hours; the day takes no part."),
+
     // Abnormal test days
+    MILK_CHANGE("milk-change", Severity.WEAKENS, "Milk changed much since the test before; it is used, check it."),
     TEST_BELOW_EXPECTED(
             "test-below-expected", Severity.WEAKENS, "A test is far below what the test before it leads to expect."),
     TEST_ABOVE_EXPECTED(
@@ -210,7 +220,16 @@ public enum FindingCode {
     STANDARD_LEARNED(
             "standard-learned",
             Severity.NOTES,
-            "The standard of her group has learned from other cows of the herd; none of her own tests took part."),
+            "The standard of her group has learned from other cows of the herd, recent lactations weighing more; none of her"
+                    + " own tests took part."),
+    WEEKLY_MEANS(
+            "weekly-means",
+            Severity.NOTES,
+            "So many days were measured that fat and protein go by the means of weeks instead of single days."),
+    CALVING_SEASON(
+            "calving-season",
+            Severity.NOTES,
+            "Calvings of that time of the year lie above or below the herd's mean; that is in what is expected of her."),
     INTERVAL_FROM_PAST_ERRORS(
             "interval-from-past-errors",
             Severity.NOTES,

@@ -20,7 +20,8 @@ import org.pailbook.lactation.testday.UsableTests;
  *
  * <p>Each test day's deviation from the mean is weighted by what it says of the total: {@code yhat = 1'mu + w' (ym - K mu)}, {@code w = Vm^-1
  * K V 1}. Any plan of tests will do, none too; a late first test and gaps need nothing special, and tests past day 305 still count. Cost grows
- * with the third power of the number of tests: ten take microseconds, a weight every day some milliseconds.
+ * with the third power of the number of tests: ten take microseconds, a weight every day some milliseconds; of more than sixty
+ * test days fat and protein are projected by means of weeks, which is said.
  *
  * @see "VanRaden, P. M. (1997). Lactation yields and accuracies computed from test day yields and (co)variances by best prediction. J. Dairy
  *     Sci. 80:3015-3022 (abstract read)"
@@ -51,7 +52,7 @@ public final class BestPrediction implements PublishedMethod {
 
     @Override
     public int version() {
-        return 1;
+        return 2;
     }
 
     @Override
@@ -59,9 +60,9 @@ public final class BestPrediction implements PublishedMethod {
         return CITATION;
     }
 
-    /** Projects a lactation whose tests all stand for whole days; see the longer form. */
+    /** Projects a lactation, each test with the variance it says it has; see the longer form. */
     public Projection305 project(Lactation lactation, LactationStandard standard, LocalDate asOf) {
-        return project(lactation, standard, asOf, test -> 0);
+        return project(lactation, standard, asOf, TestDay::addedVarianceShare);
     }
 
     /**
@@ -81,9 +82,9 @@ public final class BestPrediction implements PublishedMethod {
         return project(lactation, TraitStandards.single(LactationTrait.MILK, standard), asOf, extraVarianceShare);
     }
 
-    /** Projects milk, fat, protein and cell score together, all tests standing for whole days; see the longest form. */
+    /** Projects milk, fat, protein and cell score together, each test with the variance it says it has; see the longest form. */
     public Projection305 project(Lactation lactation, TraitStandards standards, LocalDate asOf) {
-        return project(lactation, standards, asOf, test -> 0);
+        return project(lactation, standards, asOf, TestDay::addedVarianceShare);
     }
 
     /**

@@ -7,54 +7,88 @@ import org.pailbook.lactation.reference.LactationStandard;
 import org.pailbook.lactation.reference.MeanUncertainty;
 
 /**
- * The mixed model equations of a herd's mean: coefficients common to the herd first, then those of each breed and parity, each with its own prior
- * variance. What is wanted is the sum of the common ones and those of the first group, and the covariance of that sum.
+ * The mixed model equations of a herd's mean: coefficients common to the herd first, its season among them, then those of each breed and parity, each
+ * with its own prior variance. What is wanted is the sum of the common ones and those of the first group, and the covariance of that sum.
  */
 final class HerdMean {
     private static final int SHAPES = MeanUncertainty.SHAPES;
+    private static final int COLUMNS = LactationFingerprint.COLUMNS;
 
-    private final LactationFingerprint group;
-    private final double[] coefficients = new double[SHAPES];
-    private final double[][] covariance = new double[SHAPES][SHAPES];
-    private final double spreadTests;
+    private final List<LactationFingerprint> groups;
+    private final HerdStandards.Rules rules;
+    private final double[] coefficients = new double[COLUMNS];
+    private final double[][] covariance = new double[COLUMNS][COLUMNS];
+    private final double spreadFactor;
 
-    /** @param groups fingerprints of the herd by breed and parity, the wanted group first, each possibly empty */
-    HerdMean(List<LactationFingerprint> groups, HerdStandards.Rules rules) {
-        this.group = groups.get(0);
-        this.spreadTests = rules.spreadTests();
+    /**
+     * @param groups fingerprints of the herd by breed and parity, the wanted group first, each possibly empty
+     * @param hasSeason whether the herd's calvings can tell of a season
+     */
+    HerdMean(List<LactationFingerprint> groups, HerdStandards.Rules rules, boolean hasSeason) {
+        this.groups = groups;
+        this.rules = rules;
+        if (hasSeason) {
+            solve(COLUMNS, CalvingSeason.WIDEST_SD);
+            solve(COLUMNS, CalvingSeason.sd(seasonEstimate(), seasonCovariance()));
+        } else {
+            solve(SHAPES, 0);
+        }
+        this.spreadFactor = spreadFactor();
+    }
+
+    private double[] seasonEstimate() {
+        return new double[] {coefficients[SHAPES], coefficients[SHAPES + 1]};
+    }
+
+    private double[][] seasonCovariance() {
+        return new double[][] {
+            {covariance[SHAPES][SHAPES], covariance[SHAPES][SHAPES + 1]},
+            {covariance[SHAPES + 1][SHAPES], covariance[SHAPES + 1][SHAPES + 1]}
+        };
+    }
+
+    /** @param common coefficients common to the herd: the shapes alone, or the season's waves too */
+    private void solve(int common, double seasonSd) {
         double[] herdSd = rules.herdSd();
         double[] groupSd = rules.groupSd();
-        int size = SHAPES * (groups.size() + 1);
+        int size = common + SHAPES * groups.size();
         double[] lower = new double[size * (size + 1) / 2];
         double[] right = new double[size];
         for (int g = 0; g < groups.size(); g++) {
             LactationFingerprint print = groups.get(g);
-            int at = SHAPES * (g + 1);
-            for (int k = 0; k < SHAPES; k++) {
+            int at = common + SHAPES * g;
+            for (int k = 0; k < common; k++) {
                 right[k] += print.deviation[k];
+                for (int l = 0; l <= k; l++) {
+                    lower[Cholesky.at(k, l)] += print.shapes[k][l];
+                }
+            }
+            for (int k = 0; k < SHAPES; k++) {
                 right[at + k] = print.deviation[k];
-                for (int l = 0; l < SHAPES; l++) {
+                for (int l = 0; l < common; l++) {
                     lower[Cholesky.at(at + k, l)] = print.shapes[k][l];
-                    if (l <= k) {
-                        lower[Cholesky.at(k, l)] += print.shapes[k][l];
-                        lower[Cholesky.at(at + k, at + l)] = print.shapes[k][l];
-                    }
+                }
+                for (int l = 0; l <= k; l++) {
+                    lower[Cholesky.at(at + k, at + l)] = print.shapes[k][l];
                 }
             }
         }
         for (int i = 0; i < size; i++) {
-            double sd = i < SHAPES ? herdSd[i] : groupSd[i % SHAPES];
+            double sd = i < SHAPES ? herdSd[i] : i < common ? seasonSd : groupSd[(i - common) % SHAPES];
             lower[Cholesky.at(i, i)] += 1 / (sd * sd);
         }
         Cholesky equations = Cholesky.factorInPlace(lower, size);
-        for (int k = 0; k < SHAPES; k++) {
+        for (int k = 0; k < common; k++) {
             double[] sum = new double[size];
             sum[k] = 1;
-            sum[SHAPES + k] = 1;
-            equations.solveInPlace(sum);
-            for (int l = 0; l < SHAPES; l++) {
-                covariance[k][l] = sum[l] + sum[SHAPES + l];
+            if (k < SHAPES) {
+                sum[common + k] = 1;
             }
+            equations.solveInPlace(sum);
+            for (int l = 0; l < common; l++) {
+                covariance[k][l] = sum[l] + (l < SHAPES ? sum[common + l] : 0);
+            }
+            coefficients[k] = 0;
             for (int i = 0; i < size; i++) {
                 coefficients[k] += sum[i] * right[i];
             }
@@ -65,38 +99,66 @@ final class HerdMean {
      * The reference moved to the herd; its spread keeps the reference's pattern over the days.
      *
      * @param pattern the reference's standard deviations with the rhythm learning goes by
+     * @param season wave of the calving
      */
-    LactationStandard standard(LactationStandard reference, DailySpread pattern, String name) {
-        double unit = reference.spread().sdPerDay(LactationFingerprint.MIDDLE_DAY);
+    LactationStandard standard(LactationStandard reference, DailySpread pattern, String name, double[] season) {
+        double unit = unit(reference);
         double[] shift = new double[SHAPES];
         double[][] scaled = new double[SHAPES][SHAPES];
         for (int k = 0; k < SHAPES; k++) {
-            shift[k] = coefficients[k] * unit;
+            shift[k] = (coefficients[k] + (k == 0 ? seasonLevel(season) : 0)) * unit;
             for (int l = 0; l < SHAPES; l++) {
-                scaled[k][l] = covariance[k][l] * unit * unit;
+                scaled[k][l] = (covariance[k][l] + seasonPart(k, l, season)) * unit * unit;
             }
         }
-        return reference.learned(name, shift, pattern.times(spreadFactor()), MeanUncertainty.of(scaled));
+        return reference.learned(name, shift, pattern.times(spreadFactor), MeanUncertainty.of(scaled));
+    }
+
+    /** The calving season's part of the level, unit of the reference a day. */
+    double seasonShift(LactationStandard reference, double[] season) {
+        return seasonLevel(season) * unit(reference);
+    }
+
+    private static double unit(LactationStandard reference) {
+        return reference.spread().sdPerDay(LactationFingerprint.MIDDLE_DAY);
+    }
+
+    private double seasonLevel(double[] season) {
+        return season[0] * coefficients[SHAPES] + season[1] * coefficients[SHAPES + 1];
+    }
+
+    /** What the season's own error adds: it moves the level, shape 0. */
+    private double seasonPart(int k, int l, double[] season) {
+        double part = 0;
+        for (int wave = 0; wave < CalvingSeason.WAVES; wave++) {
+            part += l == 0 ? season[wave] * covariance[k][SHAPES + wave] : 0;
+            part += k == 0 ? season[wave] * covariance[SHAPES + wave][l] : 0;
+            for (int other = 0; k == 0 && l == 0 && other < CalvingSeason.WAVES; other++) {
+                part += season[wave] * season[other] * covariance[SHAPES + wave][SHAPES + other];
+            }
+        }
+        return part;
     }
 
     /** Departure of a lactation from the learned mean of its group: {@code 1'R^-1 (d - X b)} over the learned spread. */
     double levelDeviation(LactationFingerprint lactation) {
         double deviation = lactation.deviation[0];
-        for (int k = 0; k < SHAPES; k++) {
+        for (int k = 0; k < COLUMNS; k++) {
             deviation -= coefficients[k] * lactation.shapes[0][k];
         }
-        return deviation / spreadFactor();
+        return deviation / spreadFactor;
     }
 
     /** Root of the expected square of deviations from the learned mean over their number, shrunk to 1. */
     private double spreadFactor() {
+        LactationFingerprint group = groups.get(0);
         double square = group.square;
-        for (int k = 0; k < SHAPES; k++) {
+        for (int k = 0; k < COLUMNS; k++) {
             square -= 2 * coefficients[k] * group.deviation[k];
-            for (int l = 0; l < SHAPES; l++) {
+            for (int l = 0; l < COLUMNS; l++) {
                 square += group.shapes[k][l] * (coefficients[k] * coefficients[l] + covariance[k][l]);
             }
         }
-        return Math.sqrt((spreadTests + Math.max(0, square)) / (spreadTests + group.tests));
+        return Math.sqrt((rules.spreadTests() + Math.max(0, square)) / (rules.spreadTests() + group.tests));
     }
 }

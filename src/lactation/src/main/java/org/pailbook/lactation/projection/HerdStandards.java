@@ -2,14 +2,10 @@ package org.pailbook.lactation.projection;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
+import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
-import java.util.concurrent.ConcurrentHashMap;
-import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.finding.FindingCode;
 import org.pailbook.lactation.reference.DailySpread;
 import org.pailbook.lactation.reference.LactationStandard;
@@ -26,7 +22,9 @@ import org.pailbook.lactation.testday.UsableTests;
  * <p>The herd's mean may differ from the reference by four shapes (level, start, slope, bend; {@link MeanUncertainty}); a part is common to all cows
  * of the herd, a part belongs to breed and parity. Both are shrunk: with no history the standard is the reference with the uncertainty of an
  * unknown herd, with many lactations it is the herd's own curve. The spread of lactations is learned likewise. A cow's own lactations
- * never take part in her own standard. Tests of one cow are not independent; generalised least squares weighs them so.
+ * never take part in her own standard. Tests of one cow are not independent; generalised least squares weighs them so. A herd moves on:
+ * a lactation that calved six years before the newest one counts half. The calving season moves the level where the herd shows one
+ * ({@link CalvingSeason}). Half weight and season are rules of ours.
  *
  * <p>Correlations between days: r .998, daily error .18 of the variance (fat .23, protein .28; score r .995, .25), change in the first weeks as
  * of 240 more days over 45; likeliest on open test days of 144 lactations, rounded, ours. How far herds differ is a rule of ours, see {@link Rules}.
@@ -42,9 +40,7 @@ public final class HerdStandards {
 
     private static final double COW_SHARE_OF_SCORE = 0.1;
 
-    private final ReferenceStandards reference;
-    private final Rules rules;
-    private final Map<LactationTrait, TraitLearning> learning = new HashMap<>();
+    private final Map<LactationTrait, TraitLearning> learning = new EnumMap<>(LactationTrait.class);
 
     /**
      * How far the mean of a herd, and of a breed and parity within it, may lie from the reference, in standard deviations of one day between
@@ -78,9 +74,11 @@ public final class HerdStandards {
         }
     }
 
-    private HerdStandards(ReferenceStandards reference, Rules rules) {
-        this.reference = reference;
-        this.rules = rules;
+    private HerdStandards(ReferenceStandards reference, Rules rules, AgeWeights ages, boolean hasSeason) {
+        for (LactationTrait trait : LactationTrait.values()) {
+            double cowShare = trait == LactationTrait.CELLS ? COW_SHARE_OF_SCORE : COW_SHARE_OF_YIELD;
+            learning.put(trait, new TraitLearning(trait, reference, rules, rhythm(trait), ages, hasSeason, cowShare));
+        }
     }
 
     /** Learns from what was recorded up to a day, starting from the shipped standards. */
@@ -94,16 +92,33 @@ public final class HerdStandards {
      */
     public static HerdStandards learn(
             List<HerdLactation> history, LocalDate asOf, ReferenceStandards reference, Rules rules) {
-        HerdStandards standards = new HerdStandards(
-                Objects.requireNonNull(reference, "reference"), Objects.requireNonNull(rules, "rules"));
-        for (LactationTrait trait : LactationTrait.values()) {
-            standards.learning.put(trait, standards.new TraitLearning(trait, rhythm(trait)));
-        }
+        Objects.requireNonNull(reference, "reference");
+        Objects.requireNonNull(rules, "rules");
+        List<HerdLactation> taught = new ArrayList<>();
+        List<UsableTests> tests = new ArrayList<>();
         for (HerdLactation one : history) {
             UsableTests usable = UsableTests.of(one.lactation(), asOf);
+            if (!usable.isEmpty()) {
+                taught.add(one);
+                tests.add(usable);
+            }
+        }
+        AgeWeights ages = AgeWeights.of(taught);
+        HerdStandards standards = new HerdStandards(reference, rules, ages, canTellSeason(taught));
+        for (int i = 0; i < taught.size(); i++) {
+            HerdLactation one = taught.get(i);
+            UsableTests usable = tests.get(i);
             standards.learning.values().forEach(trait -> trait.add(one, usable));
         }
         return standards;
+    }
+
+    private static boolean canTellSeason(List<HerdLactation> taught) {
+        long months = taught.stream()
+                .map(one -> one.lactation().calvingDate().getMonth())
+                .distinct()
+                .count();
+        return months >= CalvingSeason.LEAST_MONTHS && taught.size() >= CalvingSeason.LEAST_LACTATIONS;
     }
 
     /** The standards of a cow, without anything that was learned from herself. */
@@ -118,12 +133,18 @@ public final class HerdStandards {
 
     /** The standard of one trait of a cow, without anything that was learned from herself. */
     public LactationStandard forCow(String animal, String breed, int parity, LactationTrait trait) {
-        return learning.get(trait).forCow(animal, breed, parity);
+        return learning.get(trait).forCow(animal, breed, parity, 0);
+    }
+
+    /** The same for a cow that calved on a day: the herd's calving season is in it, where the herd has one, and is said. */
+    public LactationStandard forCow(
+            String animal, String breed, int parity, LocalDate calvingDate, LactationTrait trait) {
+        return learning.get(trait).forCow(animal, breed, parity, calvingDate.getMonthValue());
     }
 
     /**
      * The standards of a cow that also know her own earlier lactations: what she gave above or below her group then, a part of it is expected
-     * again. The figure says so by {@link FindingCode#OWN_EARLIER_LACTATIONS}. Without earlier lactations they are those of {@link #forCow}.
+     * again. The figure says so by {@link FindingCode#OWN_EARLIER_LACTATIONS}. The calving season is in them too.
      *
      * <p>A share of a day's variance is the cow's own through all her lactations, {@value #COW_SHARE_OF_YIELD} of a yield's and {@value
      * #COW_SHARE_OF_SCORE} of a cell score's. The likeliest on 31 open cows with two lactations was .43 milk, .44 fat, .37 protein, .1 score; the yields
@@ -155,107 +176,5 @@ public final class HerdStandards {
             case CELLS -> 0.25;
         };
         return DailySpread.constant(1, r, e).withEarlyPace(EARLY_EXTRA_DAYS, EARLY_OVER_DAYS);
-    }
-
-    private static String group(String breed, int parity) {
-        return LactationStandards.breedGroup(breed).orElse(breed.trim().toLowerCase(Locale.ROOT))
-                + (parity == 1 ? ", parity 1" : ", parity 2 or more");
-    }
-
-    /** What was learned of one trait. */
-    private final class TraitLearning {
-        private final LactationTrait trait;
-        private final DailySpread rhythm;
-        private final Map<String, LactationFingerprint> byGroup = new LinkedHashMap<>();
-        private final Map<String, Map<String, LactationFingerprint>> byAnimal = new HashMap<>();
-        private final Map<String, List<Earlier>> lactationsOf = new HashMap<>();
-        // a herd may be asked by several threads
-        private final Map<String, LactationStandard> forNewCow = new ConcurrentHashMap<>();
-        private final Map<String, DailySpread> patterns = new ConcurrentHashMap<>();
-
-        TraitLearning(LactationTrait trait, DailySpread rhythm) {
-            this.trait = trait;
-            this.rhythm = rhythm;
-        }
-
-        void add(HerdLactation one, UsableTests usable) {
-            int parity = one.lactation().parity();
-            LactationStandard start = reference.forCow(one.breed(), parity, trait);
-            LactationFingerprint print = LactationFingerprint.of(usable, trait, start, rhythm);
-            if (print.tests > 0) {
-                String group = group(one.breed(), parity);
-                byGroup.computeIfAbsent(group, unused -> new LactationFingerprint())
-                        .add(print, 1);
-                byAnimal.computeIfAbsent(one.animal(), unused -> new HashMap<>())
-                        .computeIfAbsent(group, unused -> new LactationFingerprint())
-                        .add(print, 1);
-                lactationsOf
-                        .computeIfAbsent(one.animal(), unused -> new ArrayList<>())
-                        .add(new Earlier(one.lactation().calvingDate(), group, print));
-            }
-        }
-
-        /** Levels of one cow through her lactations: a common part, found again in each as far as its tests show it. */
-        LactationStandard forCowWithHerPast(String animal, String breed, int parity, LocalDate calvingDate) {
-            LactationStandard standard = forCow(animal, breed, parity);
-            double share = trait == LactationTrait.CELLS ? COW_SHARE_OF_SCORE : COW_SHARE_OF_YIELD;
-            double precision = 1 / share;
-            double weighted = 0;
-            for (Earlier one : lactationsOf.getOrDefault(animal, List.of())) {
-                if (one.calvingDate().isBefore(calvingDate)) {
-                    // tests of one lactation with the common part taken out of their variance (Sherman and Morrison)
-                    double without = 1 - share * one.print().shapes[0][0];
-                    precision += one.print().shapes[0][0] / without;
-                    weighted += mean(one.group(), byAnimal.get(animal)).levelDeviation(one.print()) / without;
-                }
-            }
-            return weighted == 0
-                    ? standard
-                    : standard.withKnownLevel(weighted / precision, share - 1 / precision)
-                            .withFinding(Finding.of(FindingCode.OWN_EARLIER_LACTATIONS));
-        }
-
-        LactationStandard forCow(String animal, String breed, int parity) {
-            Map<String, LactationFingerprint> own = byAnimal.get(animal);
-            return own == null
-                    ? forNewCow.computeIfAbsent(group(breed, parity), unused -> learned(breed, parity, Map.of()))
-                    : learned(breed, parity, own);
-        }
-
-        private LactationStandard learned(String breed, int parity, Map<String, LactationFingerprint> own) {
-            String group = group(breed, parity);
-            LactationStandard start = reference.forCow(breed, parity, trait);
-            DailySpread pattern = patterns.computeIfAbsent(group, unused -> pattern(start));
-            return mean(group, own).standard(start, pattern, group);
-        }
-
-        private DailySpread pattern(LactationStandard start) {
-            double[] sd = new double[start.lastDay()];
-            for (int day = 1; day <= sd.length; day++) {
-                sd[day - 1] = start.spread().sdPerDay(day);
-            }
-            return rhythm.withSdPerDay(sd);
-        }
-
-        /** The mean of a group without one cow. */
-        private HerdMean mean(String group, Map<String, LactationFingerprint> own) {
-            List<LactationFingerprint> prints = new ArrayList<>();
-            LactationFingerprint wanted = new LactationFingerprint();
-            prints.add(wanted);
-            byGroup.forEach((name, print) -> {
-                LactationFingerprint others = print.copy();
-                if (own.containsKey(name)) {
-                    others.add(own.get(name), -1);
-                }
-                if (name.equals(group)) {
-                    wanted.add(others, 1);
-                } else {
-                    prints.add(others);
-                }
-            });
-            return new HerdMean(prints, rules);
-        }
-
-        record Earlier(LocalDate calvingDate, String group, LactationFingerprint print) {}
     }
 }

@@ -3,6 +3,7 @@ package org.pailbook.lactation.projection;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.finding.FindingCode;
 
@@ -11,7 +12,7 @@ import org.pailbook.lactation.finding.FindingCode;
  *
  * <p>The standard error a model gives is a little too small while tests are few, because its means and spreads are themselves estimates. A
  * factor for each number of tests mends that: {@code sqrt(mean(error^2 / SEP^2))} over completed lactations. Cows are no normal
- * distribution either: with a hundred or more completed lactations of a number of tests, the ends are where past errors lay.
+ * distribution either: with a hundred or more completed lactations the ends are where past errors lay.
  */
 public final class IntervalCalibration {
     /** The interval as the model gives it, errors normal. */
@@ -27,11 +28,17 @@ public final class IntervalCalibration {
             new double[][] {{-1.2815515655446004, 1.2815515655446004, -2.13, 2.13}},
             "109 lactations of open data");
 
-    /** Completed lactations of one number of tests from which on the ends are taken from past errors. */
+    /** Completed lactations from which on the ends are taken from past errors. */
     static final int LEAST_FOR_QUANTILES = 100;
 
     /** How many lactations a factor of 1 counts as. */
     private static final double LACTATIONS_FOR_NONE = 50;
+
+    /** The same where past errors would make the interval narrower: being too sure is the worse mistake. */
+    private static final double LACTATIONS_AGAINST_NARROWING = 200;
+
+    /** How many lactations the ends common to all numbers of tests count as. */
+    private static final double LACTATIONS_FOR_COMMON_ENDS = 100;
 
     private final double[] factors;
     /** by number of tests: low and high of the 80 %, low and high of the 95 % interval, in standard errors before the factor */
@@ -58,27 +65,69 @@ public final class IntervalCalibration {
     }
 
     /**
-     * Learned from past projections: the factor by number of tests counts as so many lactations as it came from, against 50 for a factor of
-     * 1; from 100 on, the ends are the quantiles of the errors themselves, before that those of {@link #OPEN_DATA}. Rules of ours.
+     * Learned from past projections. The factor comes from the errors after that number of tests and, with half the weight a step, after its neighbours; it
+     * counts as so many lactations as there are, against 50 for a factor of 1, and against 200 where it would narrow. From 100 lactations on the ends are quantiles of the errors of all
+     * numbers of tests together, moved towards those of the one number by n against {@value #LACTATIONS_FOR_COMMON_ENDS} lactations; before that they
+     * are those of {@link #OPEN_DATA}. So a hundred lactations do not make the width jump from test to test. Rules of ours.
      */
     public static IntervalCalibration learn(List<ProjectionError> errors) {
         int most = errors.stream().mapToInt(ProjectionError::tests).max().orElse(0);
-        double[] factors = new double[most + 1];
-        double[][] ends = new double[most + 1][];
+        double[][] z = new double[most + 1][];
         for (int tests = 0; tests <= most; tests++) {
             int stage = tests;
-            double[] z = errors.stream()
+            z[tests] = errors.stream()
                     .filter(error -> error.tests() == stage)
                     .mapToDouble(ProjectionError::standardised)
                     .sorted()
                     .toArray();
-            double squares = Arrays.stream(z).map(one -> one * one).sum();
-            double own = z.length == 0 ? 1 : Math.sqrt(squares / z.length);
-            factors[tests] = (z.length * own + LACTATIONS_FOR_NONE) / (z.length + LACTATIONS_FOR_NONE);
-            ends[tests] = z.length < LEAST_FOR_QUANTILES ? OPEN_DATA.ends[0] : quantileEnds(z, factors[tests]);
+        }
+        double[] factors = new double[most + 1];
+        for (int tests = 0; tests <= most; tests++) {
+            int lactations = z[tests].length;
+            double own = lactations == 0 ? 1 : smoothedRatio(z, tests);
+            double held = own < 1 ? LACTATIONS_AGAINST_NARROWING : LACTATIONS_FOR_NONE;
+            factors[tests] = (lactations * own + held) / (lactations + held);
         }
         return new IntervalCalibration(
-                factors, ends, errors.size() + " past projections of this herd, and " + OPEN_DATA.learnedFrom);
+                factors,
+                ends(z, factors),
+                errors.size() + " past projections of this herd, and " + OPEN_DATA.learnedFrom);
+    }
+
+    private static double smoothedRatio(double[][] z, int tests) {
+        double squares = 0;
+        double weights = 0;
+        for (int other = 0; other < z.length; other++) {
+            double weight = Math.pow(0.5, Math.abs(other - tests));
+            squares += weight * Arrays.stream(z[other]).map(one -> one * one).sum();
+            weights += weight * z[other].length;
+        }
+        return Math.sqrt(squares / weights);
+    }
+
+    private static double[][] ends(double[][] z, double[] factors) {
+        int most = Arrays.stream(z).mapToInt(one -> one.length).max().orElse(0);
+        double[][] ends = new double[z.length][];
+        if (most < LEAST_FOR_QUANTILES) {
+            Arrays.fill(ends, OPEN_DATA.ends[0]);
+            return ends;
+        }
+        double[] together = IntStream.range(0, z.length)
+                .boxed()
+                .flatMapToDouble(tests -> Arrays.stream(z[tests]).map(one -> one / factors[tests]))
+                .sorted()
+                .toArray();
+        double[] common = quantileEnds(together, 1);
+        for (int tests = 0; tests < z.length; tests++) {
+            int lactations = z[tests].length;
+            double[] own = lactations == 0 ? common : quantileEnds(z[tests], factors[tests]);
+            ends[tests] = new double[own.length];
+            for (int i = 0; i < own.length; i++) {
+                ends[tests][i] = (lactations * own[i] + LACTATIONS_FOR_COMMON_ENDS * common[i])
+                        / (lactations + LACTATIONS_FOR_COMMON_ENDS);
+            }
+        }
+        return ends;
     }
 
     private static double[] normalEnds() {

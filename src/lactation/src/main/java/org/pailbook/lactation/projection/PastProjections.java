@@ -36,8 +36,8 @@ public final class PastProjections {
             Lactation lactation = one.lactation().asOf(asOf);
             UsableTests usable = UsableTests.of(lactation, asOf);
             if (!usable.isEmpty() && usable.daysInMilk(usable.count() - 1) >= COMPLETED_FROM_DAY) {
-                LactationStandard milk =
-                        standards.forCow(one.animal(), one.breed(), lactation.parity(), LactationTrait.MILK);
+                LactationStandard milk = standards.forCowWithHerPast(
+                        one.animal(), one.breed(), lactation.parity(), lactation.calvingDate(), LactationTrait.MILK);
                 TraitStandards standard = TraitStandards.single(LactationTrait.MILK, milk);
                 Projection305 whole = method.project(lactation, standard, asOf);
                 if (whole.reliabilityShare() >= LEAST_RELIABILITY) {

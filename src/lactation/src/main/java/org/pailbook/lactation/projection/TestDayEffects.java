@@ -51,7 +51,7 @@ public final class TestDayEffects {
         List<TestDay> tests = new ArrayList<>();
         for (TestDay test : lactation.testDays()) {
             OptionalDouble effectKg = effectKg(lactation, test, standard);
-            tests.add(effectKg.isEmpty() ? test : withMilkKg(test, corrected(test, effectKg.getAsDouble())));
+            tests.add(effectKg.isEmpty() ? test : test.withMilkKg(corrected(test, effectKg.getAsDouble())));
         }
         return new Lactation(
                 lactation.parity(), lactation.calvingDate(), lactation.endDate(), lactation.isEndEstimated(), tests);
@@ -86,15 +86,5 @@ public final class TestDayEffects {
         double kg = test.milkKg().orElseThrow();
         boolean isUsable = kg >= UsableTests.LEAST_MILK_KG && kg <= UsableTests.MOST_MILK_KG;
         return isUsable ? Math.min(UsableTests.MOST_MILK_KG, Math.max(UsableTests.LEAST_MILK_KG, kg - effectKg)) : kg;
-    }
-
-    private static TestDay withMilkKg(TestDay test, double milkKg) {
-        return new TestDay(
-                test.date(),
-                OptionalDouble.of(milkKg),
-                test.fatPct(),
-                test.proteinPct(),
-                test.lactosePct(),
-                test.sccThousandPerMl());
     }
 }

@@ -23,8 +23,8 @@ final class TestDayWeights {
     private final TestRecords records;
     private final double[] deviation;
     private final Cholesky measured;
-    /** what is known of the cow's own level; only where a trait stands alone, several would have to be known together */
-    private final double knownLevelVariance;
+    /** covariances of what is known of the cow's own level, trait by trait; null where nothing is */
+    private final double[][] known;
     /** shapes of the mean's error on the day of each measurement; null where the standard of the trait does not know it */
     private final double[][] shapes;
 
@@ -36,7 +36,7 @@ final class TestDayWeights {
         shapes = new double[n][];
         double[] variances = new double[n * (n + 1) / 2];
         DailySpread fading = standards.first().spread();
-        knownLevelVariance = standards.traits().size() == 1 ? standards.first().knownLevelVariance() : 0;
+        known = knownLevels(standards);
         for (int i = 0, place = 0; i < n; i++) {
             int trait = records.trait(i);
             int day = records.day(i);
@@ -49,9 +49,14 @@ final class TestDayWeights {
                 int otherTrait = records.trait(j);
                 int otherDay = records.day(j);
                 double lasting = standards.lasting(trait, otherTrait) * fading.lastingCorrelation(day, otherDay);
-                double shares = day == otherDay ? lasting + standards.daily(trait, otherTrait) : lasting;
+                // of days averaged over a week only a part belongs to any one day
+                double shares = day == otherDay
+                        ? lasting
+                                + standards.daily(trait, otherTrait)
+                                        / Math.max(records.averaged(i), records.averaged(j))
+                        : lasting;
                 variances[place] = sd * standards.standard(otherTrait).spread().sdPerDay(otherDay) * shares;
-                variances[place] -= knownLevelVariance;
+                variances[place] -= known == null ? 0 : known[trait][otherTrait];
                 if (together != null && otherTrait == trait) {
                     variances[place] += sumOfProducts(together, shapes[j]);
                 }
@@ -60,6 +65,23 @@ final class TestDayWeights {
             variances[place - 1] += records.extraVarianceShare(i) * sd * sd;
         }
         measured = Cholesky.factorInPlace(variances, n);
+    }
+
+    /** Levels of a cow's traits go together as what lasts of them does. */
+    private static double[][] knownLevels(TraitStandards standards) {
+        int n = standards.traits().size();
+        double[][] levels = new double[n][n];
+        boolean isAny = false;
+        for (int i = 0; i < n; i++) {
+            for (int j = 0; j < n; j++) {
+                double variances = standards.standard(i).knownLevelVariance()
+                        * standards.standard(j).knownLevelVariance();
+                double shares = Math.sqrt(standards.lasting(i, i) * standards.lasting(j, j));
+                levels[i][j] = variances == 0 ? 0 : Math.sqrt(variances) * standards.lasting(i, j) / shares;
+                isAny |= variances != 0;
+            }
+        }
+        return isAny ? levels : null;
     }
 
     TraitStandards standards() {
@@ -114,7 +136,8 @@ final class TestDayWeights {
         for (int i = 0; i < covariance.length; i++) {
             int other = records.trait(i);
             double lasting = standards.lasting(other, trait) * spread.lastingCorrelation(records.day(i), day);
-            double shares = records.day(i) == day ? lasting + standards.daily(other, trait) : lasting;
+            double shares =
+                    records.day(i) == day ? lasting + standards.daily(other, trait) / records.averaged(i) : lasting;
             covariance[i] = standards.standard(other).spread().sdPerDay(records.day(i)) * spread.sdPerDay(day) * shares;
         }
         return predict(
@@ -124,9 +147,12 @@ final class TestDayWeights {
     private Predicted predict(
             int trait, double[] covariance, double mean, double variance, int daysSummed, double[] shapesSummed) {
         Optional<MeanUncertainty> unsure = standards.standard(trait).meanUncertainty();
-        double all = variance - daysSummed * daysSummed * knownLevelVariance;
-        for (int i = 0; i < covariance.length; i++) {
-            covariance[i] -= daysSummed * knownLevelVariance;
+        double all = variance;
+        if (known != null) {
+            all -= daysSummed * daysSummed * known[trait][trait];
+            for (int i = 0; i < covariance.length; i++) {
+                covariance[i] -= daysSummed * known[records.trait(i)][trait];
+            }
         }
         if (unsure.isPresent()) {
             double[] together = unsure.get().times(shapesSummed);

@@ -39,7 +39,7 @@ final class TraitWeights {
     private TestDayWeights joint() {
         TestDayWeights made = joint;
         if (made == null) {
-            made = new TestDayWeights(standards, records(standards));
+            made = new TestDayWeights(standards, records(standards).byWeekIfMany());
             joint = made;
         }
         return made;

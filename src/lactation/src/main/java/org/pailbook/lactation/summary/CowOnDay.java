@@ -94,7 +94,11 @@ public record CowOnDay(String animal, String breed, CowLactations lactations, bo
         return herd.method()
                 .project(
                         of.lactation(),
-                        herd.standards(animal, breed, of.lactation().parity()),
+                        herd.standards(
+                                animal,
+                                breed,
+                                of.lactation().parity(),
+                                of.lactation().calvingDate()),
                         asOf());
     }
 
@@ -103,7 +107,11 @@ public record CowOnDay(String animal, String breed, CowLactations lactations, bo
         return herd.method()
                 .project(
                         of.lactation(),
-                        herd.milkStandard(animal, breed, of.lactation().parity()),
+                        herd.milkStandard(
+                                animal,
+                                breed,
+                                of.lactation().parity(),
+                                of.lactation().calvingDate()),
                         asOf());
     }
 }

@@ -25,7 +25,8 @@ import org.pailbook.lactation.testday.UsableTests;
 /**
  * What a herd's own history tells of a cow before her tests do: the standards of its groups, and how far its past projections were off.
  *
- * <p>Learned from every lactation with a usable test up to a day. A cow's own lactations take no part in her own standard. Projections of completed
+ * <p>Learned from every lactation with a usable test up to a day. A cow's own lactations take no part in the standard of her group; her
+ * earlier ones tell of herself, and that is said. Projections of completed
  * lactations are made again as they stood and held against what came of them, and make the intervals wider or narrower, n of them with weight n /
  * (n + 50) against the shipped calibration; fewer than {@value #LEAST_COMPLETED} leave it as shipped, for a cow's own past errors are among
  * them. Of a large herd the last {@value #MOST_COMPLETED} completed lactations are looked at. These numbers are rules of ours. Immutable; many
@@ -141,19 +142,29 @@ public final class HerdKnowledge {
                 asOf);
     }
 
-    /** The standards of a cow for milk, fat, protein and cell score, without anything learned from herself. */
-    public TraitStandards standards(String animal, String breed, int parity) {
+    /**
+     * The standards of a cow for milk, fat, protein and cell score: her group's without anything learned from herself, moved by the herd's calving season
+     * and by her own earlier lactations, which is said in findings.
+     *
+     * @param calvingDate of the lactation to be projected
+     */
+    public TraitStandards standards(String animal, String breed, int parity, LocalDate calvingDate) {
         return TraitStandards.ofYields(
-                        milkStandard(animal, breed, parity),
-                        standards.forCow(animal, breed, parity, LactationTrait.FAT),
-                        standards.forCow(animal, breed, parity, LactationTrait.PROTEIN),
+                        milkStandard(animal, breed, parity, calvingDate),
+                        standard(animal, breed, parity, calvingDate, LactationTrait.FAT),
+                        standard(animal, breed, parity, calvingDate, LactationTrait.PROTEIN),
                         LactationStandards.correlations())
-                .withCells(told(animal, standards.forCow(animal, breed, parity, LactationTrait.CELLS)));
+                .withCells(told(animal, standard(animal, breed, parity, calvingDate, LactationTrait.CELLS)));
     }
 
-    /** The milk standard of a cow, without anything learned from herself. */
-    public LactationStandard milkStandard(String animal, String breed, int parity) {
-        return told(animal, standards.forCow(animal, breed, parity, LactationTrait.MILK));
+    /** The milk standard among them. */
+    public LactationStandard milkStandard(String animal, String breed, int parity, LocalDate calvingDate) {
+        return told(animal, standard(animal, breed, parity, calvingDate, LactationTrait.MILK));
+    }
+
+    private LactationStandard standard(
+            String animal, String breed, int parity, LocalDate calvingDate, LactationTrait trait) {
+        return standards.forCowWithHerPast(animal, breed, parity, calvingDate, trait);
     }
 
     private LactationStandard told(String animal, LactationStandard standard) {

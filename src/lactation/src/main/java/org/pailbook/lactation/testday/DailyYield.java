@@ -1,6 +1,7 @@
 package org.pailbook.lactation.testday;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -40,6 +41,14 @@ public record DailyYield(
     public Optional<TestDay> testDay() {
         return milk.value().isEmpty()
                 ? Optional.empty()
-                : Optional.of(new TestDay(date, milk.value(), fatPct, proteinPct, lactosePct, sccThousandPerMl));
+                : Optional.of(new TestDay(
+                        date,
+                        milk.value(),
+                        fatPct,
+                        proteinPct,
+                        lactosePct,
+                        sccThousandPerMl,
+                        addedVarianceShare.orElse(0),
+                        List.of()));
     }
 }

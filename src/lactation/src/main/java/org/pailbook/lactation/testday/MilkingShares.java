@@ -42,9 +42,6 @@ public final class MilkingShares implements DailyYieldMethod {
      * @throws IllegalArgumentException if the reference is outside
      */
     public static MilkingShares learn(List<MilkedDay> days, double referenceAmShare) {
-        if (!(referenceAmShare > 0 && referenceAmShare < 1)) {
-            throw new IllegalArgumentException("referenceAmShare (" + referenceAmShare + ") must lie between 0 and 1");
-        }
         double amKg = 0;
         double dayKg = 0;
         int paired = 0;
@@ -57,9 +54,26 @@ public final class MilkingShares implements DailyYieldMethod {
                 paired++;
             }
         }
+        return ofSums(amKg, dayKg, paired, referenceAmShare);
+    }
+
+    /**
+     * The same from sums over the paired days.
+     *
+     * @param amKg morning milk of all cow-days with both milkings, kg
+     * @param dayKg milk of both, kg
+     * @param pairedCowDays how many there are
+     * @param referenceAmShare as above
+     */
+    public static MilkingShares ofSums(double amKg, double dayKg, int pairedCowDays, double referenceAmShare) {
+        if (!(referenceAmShare > 0 && referenceAmShare < 1)) {
+            throw new IllegalArgumentException("referenceAmShare (" + referenceAmShare + ") must lie between 0 and 1");
+        }
         double herdShare = dayKg > 0 ? amKg / dayKg : referenceAmShare;
-        double share = (paired * herdShare + SHRINKAGE_COW_DAYS * referenceAmShare) / (paired + SHRINKAGE_COW_DAYS);
-        return new MilkingShares(share, paired);
+        return new MilkingShares(
+                (pairedCowDays * herdShare + SHRINKAGE_COW_DAYS * referenceAmShare)
+                        / (pairedCowDays + SHRINKAGE_COW_DAYS),
+                pairedCowDays);
     }
 
     /** Share of the day's milk that the morning milking has, as learned. */

@@ -22,7 +22,7 @@ import org.pailbook.lactation.finding.FindingCode;
  * <p>Left out, each with a finding: tests on or before the calving day, tests after the end, tests on days 1 to 4 (colostrum),
  * tests without a milk weight, weights outside {@value #LEAST_MILK_KG} to {@value #MOST_MILK_KG} kg until somebody confirms them,
  * and of two usable tests on one day the earlier entry. Tests after the as-of date are not mentioned: on that day they did not
- * exist.
+ * exist. What is to be said about a test, used or not, is among the findings.
  *
  * @param calvingDate day 0 of the lactation
  * @param tests usable, one a day, in order of date; every one has a milk weight
@@ -71,6 +71,7 @@ public record UsableTests(LocalDate calvingDate, List<TestDay> tests, List<UsedI
         List<Finding> findings = new ArrayList<>();
         for (TestDay test : known.testDays()) {
             Optional<Finding> problem = problem(known, test);
+            findings.addAll(test.notes());
             if (problem.isEmpty() && lastOfDay.get(test.date()) != test) {
                 problem = Optional.of(Finding.on(test.date(), FindingCode.DUPLICATE_TEST_DAY));
             }

@@ -63,7 +63,8 @@ public final class HerdCellCounts {
         return findings;
     }
 
-    private boolean isOfLastTest(LocalDate date) {
+    /** Whether that day belongs to the last test. */
+    public boolean isOfLastTest(LocalDate date) {
         return lastTest.isPresent() && date.isAfter(lastTest.get().minusDays(TEST_DAYS_TOGETHER));
     }
 

@@ -98,11 +98,11 @@ public final class WithheldMilk {
                 .filter(check -> !check.at().isAfter(at))
                 .filter(check -> check.quarter().orElse(quarter) == quarter)
                 // at one moment an abnormal finding outweighs a clearing
-                .sorted(Comparator.comparing(ForemilkCheck::at).thenComparing(ForemilkCheck::isAbnormal))
+                .sorted(Comparator.comparing(ForemilkCheck::at).thenComparing(ForemilkCheck::isAgainstHerMilk))
                 .toList()) {
-            if (check.clears()) {
+            if (check.said() == ForemilkCheck.Said.CLEARED) {
                 since = Optional.empty();
-            } else if (check.isAbnormal() && since.isEmpty()) {
+            } else if (check.isAgainstHerMilk() && since.isEmpty()) {
                 since = Optional.of(check);
             }
         }

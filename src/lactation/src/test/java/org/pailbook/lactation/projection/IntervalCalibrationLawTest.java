@@ -35,6 +35,30 @@ class IntervalCalibrationLawTest {
                 .isCloseTo(70.0 / 60 * Coverage.EIGHTY_PERCENT.normalMultiple(), within(1e-12));
     }
 
+    // after 3 tests |z| is 2, after 4 it is 1: (4 + 1 / 2) / 1.5 = 3 and (4 / 2 + 1) / 1.5 = 2 are the mean squares, 50
+    // lactations each against 50 for 1
+    @Test
+    void neighbouringNumbersOfTestsTellOfEachOther() {
+        List<ProjectionError> errors = new ArrayList<>();
+        for (int i = 0; i < 50; i++) {
+            errors.add(new ProjectionError(3, 7000, 500, 8000));
+            errors.add(new ProjectionError(4, 7000, 500, 6500));
+        }
+        IntervalCalibration learned = IntervalCalibration.learn(errors);
+        assertThat(learned.factor(3)).isCloseTo((Math.sqrt(3) + 1) / 2, within(1e-12));
+        assertThat(learned.factor(4)).isCloseTo((Math.sqrt(2) + 1) / 2, within(1e-12));
+    }
+
+    // 50 lactations with |z| = .5 against 200: (50 x .5 + 200) / 250
+    @Test
+    void narrowingNeedsMoreLactationsThanWidening() {
+        List<ProjectionError> errors = new ArrayList<>();
+        for (int i = 0; i < 50; i++) {
+            errors.add(new ProjectionError(3, 7000, 500, 7250));
+        }
+        assertThat(IntervalCalibration.learn(errors).factor(3)).isCloseTo(0.9, within(1e-12));
+    }
+
     @Test
     void manyLactationsGiveTheEndsOfTheirOwnErrors() {
         Random random = new Random(SEED);

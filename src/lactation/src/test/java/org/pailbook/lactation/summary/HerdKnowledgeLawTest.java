@@ -50,7 +50,8 @@ class HerdKnowledgeLawTest {
     }
 
     private static Projection305 project(HerdKnowledge herd, String animal, Lactation lactation) {
-        return herd.method().project(lactation, herd.standards(animal, "HOL", lactation.parity()), LATER);
+        return herd.method()
+                .project(lactation, herd.standards(animal, "HOL", lactation.parity(), lactation.calvingDate()), LATER);
     }
 
     private static double halfWidthKg(Projection305 projection, double share) {
@@ -84,7 +85,7 @@ class HerdKnowledgeLawTest {
     }
 
     @Test
-    void aHerdOfOneCowKnowsNothingOfHerThatTheReferenceDoesNot() {
+    void aHerdOfOneCowTeachesHerGroupNothing() {
         Random random = new Random(SEED);
         Lactation first = lactation(random, 1, CALVING, 10, 40);
         Lactation second = lactation(random, 2, CALVING.plusDays(400), 2, 45);
@@ -92,25 +93,37 @@ class HerdKnowledgeLawTest {
                 List.of(new HerdLactation("only", "HOL", first), new HerdLactation("only", "HOL", second)), LATER);
         assertThat(herd.lactations()).isEqualTo(2);
         assertThat(herd.testDays()).isEqualTo(12);
-        assertThat(project(herd, "only", second).milk305Kg())
-                .isCloseTo(project(HerdKnowledge.none(), "only", second).milk305Kg(), within(1e-6));
-        assertThat(halfWidthKg(project(herd, "only", second), 0.80))
-                .isCloseTo(halfWidthKg(project(HerdKnowledge.none(), "only", second), 0.80), within(1e-6));
+        // her first has nothing before it: she is projected from the reference alone
+        assertThat(project(herd, "only", first).milk305Kg())
+                .isCloseTo(project(HerdKnowledge.none(), "only", first).milk305Kg(), within(1e-6));
+        assertThat(halfWidthKg(project(herd, "only", first), 0.80))
+                .isCloseTo(halfWidthKg(project(HerdKnowledge.none(), "only", first), 0.80), within(1e-6));
+        // her second knows of her first, and says so
+        Projection305 known = project(herd, "only", second);
+        assertThat(known.milk305().findings())
+                .extracting(Finding::code)
+                .contains(FindingCode.OWN_EARLIER_LACTATIONS)
+                .doesNotContain(FindingCode.STANDARD_LEARNED);
+        assertThat(halfWidthKg(known, 0.80))
+                .isLessThan(halfWidthKg(project(HerdKnowledge.none(), "only", second), 0.8));
     }
 
     @Test
-    void aCowsOwnLactationsDoNotChangeHerProjection() {
+    void aCowsOwnLactationOfThatDayAndLaterOnesDoNotChangeHerProjection() {
         Random random = new Random(SEED);
-        List<HerdLactation> others = herd(random, 20, 34);
+        List<HerdLactation> others = herd(random, 60, 34);
         Lactation now = lactation(random, 3, CALVING.plusDays(800), 3, 50);
         List<HerdLactation> withHer = new ArrayList<>(others);
-        withHer.add(new HerdLactation("she", "HOL", lactation(random, 2, CALVING, 10, 60)));
         withHer.add(new HerdLactation("she", "HOL", now));
+        withHer.add(new HerdLactation("she", "HOL", lactation(random, 4, CALVING.plusDays(950), 10, 60)));
         Projection305 without = project(HerdKnowledge.learn(others, LATER), "she", now);
         Projection305 with = project(HerdKnowledge.learn(withHer, LATER), "she", now);
         assertThat(with.milk305Kg()).isCloseTo(without.milk305Kg(), within(1e-6));
         assertThat(with.fat305().orElseThrow().orThrow())
                 .isCloseTo(without.fat305().orElseThrow().orThrow(), within(1e-6));
+        assertThat(with.milk305().findings())
+                .extracting(Finding::code)
+                .doesNotContain(FindingCode.OWN_EARLIER_LACTATIONS);
         // and a stranger is told something by her
         Lactation other = lactation(random, 2, CALVING, 1, 30);
         assertThat(Math.abs(project(HerdKnowledge.learn(withHer, LATER), "new", other)
@@ -118,6 +131,24 @@ class HerdKnowledgeLawTest {
                         - project(HerdKnowledge.learn(others, LATER), "new", other)
                                 .milk305Kg()))
                 .isGreaterThan(1);
+    }
+
+    @Test
+    void aCowsEarlierLactationTellsOfHerInEveryTraitAndIsSaid() {
+        Random random = new Random(SEED);
+        List<HerdLactation> others = herd(random, 60, 34);
+        Lactation now = lactation(random, 3, CALVING.plusDays(800), 1, 40);
+        List<HerdLactation> withHer = new ArrayList<>(others);
+        withHer.add(new HerdLactation("she", "HOL", lactation(random, 2, CALVING, 10, 60)));
+        Projection305 without = project(HerdKnowledge.learn(others, LATER), "she", now);
+        Projection305 with = project(HerdKnowledge.learn(withHer, LATER), "she", now);
+        assertThat(with.milk305Kg()).isGreaterThan(without.milk305Kg() + 100);
+        assertThat(with.fat305().orElseThrow().orThrow())
+                .isGreaterThan(without.fat305().orElseThrow().orThrow());
+        assertThat(with.fat305().orElseThrow().findings())
+                .extracting(Finding::code)
+                .contains(FindingCode.OWN_EARLIER_LACTATIONS);
+        assertThat(with.reliabilityShare(LactationTrait.PROTEIN).orElseThrow()).isBetween(0.0, 1.0);
     }
 
     @Test
@@ -152,7 +183,7 @@ class HerdKnowledgeLawTest {
         HerdKnowledge herd = HerdKnowledge.learn(cows, LATER);
         Lactation lactation = lactation(new Random(SEED + 1), 2, CALVING, 4, 30);
         Projection305 all = project(herd, "new", lactation);
-        Projection305 milk = herd.method().project(lactation, herd.milkStandard("new", "HOL", 2), LATER);
+        Projection305 milk = herd.method().project(lactation, herd.milkStandard("new", "HOL", 2, CALVING), LATER);
         assertThat(milk.milk305Kg()).isCloseTo(all.milk305Kg(), within(1e-9 * all.milk305Kg()));
         assertThat(milk.standardErrorKg()).isCloseTo(all.standardErrorKg(), within(1e-9 * all.standardErrorKg()));
     }
@@ -172,8 +203,16 @@ class HerdKnowledgeLawTest {
         ProjectionAccuracy.Row row = late.accuracy().rows().get(1);
         assertThat(row.tests()).isEqualTo(1);
         assertThat(row.lactations()).isEqualTo(50);
-        // 50 of its own count as much as the 50 that stand for a factor of 1
-        assertThat(late.calibration().factor(1)).isCloseTo((row.errorRatio() + 1) / 2, within(1e-9));
+        // 50 of its own, neighbours among them, count as much as the 50 that stand for a factor of 1
+        assertThat(late.calibration().factor(1))
+                .isBetween(
+                        1.0,
+                        (late.accuracy().rows().stream()
+                                                .mapToDouble(ProjectionAccuracy.Row::errorRatio)
+                                                .max()
+                                                .orElseThrow()
+                                        + 1)
+                                / 2);
         assertThat(new BestPrediction().id()).isEqualTo(late.method().id());
     }
 

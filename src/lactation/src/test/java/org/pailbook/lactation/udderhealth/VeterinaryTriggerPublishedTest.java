@@ -30,9 +30,19 @@ class VeterinaryTriggerPublishedTest {
     void aSoreQuarterOrAnIllCowIsForToday() {
         ForemilkCheck clots = check(100, Quarter.LEFT_FRONT, Milk.CLOTS);
         assertThat(on(100, clots)).isEmpty();
-        assertThat(on(100, new ForemilkCheck(clots.at(), clots.quarter(), Milk.CLOTS, Udder.HOT, false, false, "")))
+        assertThat(on(
+                        100,
+                        new ForemilkCheck(
+                                clots.at(),
+                                clots.quarter(),
+                                Milk.CLOTS,
+                                Udder.HOT,
+                                false,
+                                ForemilkCheck.Said.NOTHING,
+                                "")))
                 .containsExactly(VeterinaryTrigger.TODAY);
-        ForemilkCheck ill = new ForemilkCheck(clots.at(), clots.quarter(), Milk.CLOTS, Udder.NORMAL, true, false, "");
+        ForemilkCheck ill = new ForemilkCheck(
+                clots.at(), clots.quarter(), Milk.CLOTS, Udder.NORMAL, true, ForemilkCheck.Said.NOTHING, "");
         assertThat(on(100, ill)).containsExactly(VeterinaryTrigger.TODAY);
         assertThat(on(103, ill)).isEmpty();
         assertThat(on(99, ill)).isEmpty();

@@ -90,9 +90,24 @@ class WithheldMilkLawTest {
         // normal to look at is not a word of a person that it may go in
         assertThat(at(MORNING.plusDays(3), checked(clots, normal, other))).isPresent();
         assertThat(at(MORNING.plusDays(3), checked(clots, normal.clearing()))).isEmpty();
-        ForemilkCheck unnamed =
-                new ForemilkCheck(MORNING, Optional.empty(), Milk.WATERY, ForemilkCheck.Udder.NORMAL, false, false, "");
+        ForemilkCheck unnamed = new ForemilkCheck(
+                MORNING,
+                Optional.empty(),
+                Milk.WATERY,
+                ForemilkCheck.Udder.NORMAL,
+                false,
+                ForemilkCheck.Said.NOTHING,
+                "");
         assertThat(at(MORNING.plusDays(3), checked(unnamed, normal.clearing()))).isPresent();
+        ForemilkCheck kept = new ForemilkCheck(
+                MORNING,
+                Optional.of(Quarter.LEFT_REAR),
+                Milk.NORMAL,
+                ForemilkCheck.Udder.HARD,
+                false,
+                ForemilkCheck.Said.WITHHELD,
+                "");
+        assertThat(at(MORNING, checked(kept))).isPresent();
         // abnormal again after the clearing
         ForemilkCheck again = ForemilkCheck.of(MORNING.plusDays(4), Quarter.LEFT_REAR, Milk.WATERY);
         WithheldCow withheld = at(MORNING.plusDays(5), checked(clots, normal.clearing(), again))

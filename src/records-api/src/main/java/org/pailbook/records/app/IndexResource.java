@@ -50,6 +50,7 @@ public class IndexResource {
         addresses.put("herds this key reaches", "/v1/herds");
         addresses.put("what this key may do", "/v1/me");
         addresses.put("all addresses, OpenAPI 3.1", "/v1/openapi.json");
+        addresses.put("the same to read in a browser", "/v1/docs");
         addresses.put("problem codes", "/problems");
         addresses.put("ready for requests", "/q/health/ready");
         sampleHerd

@@ -1,8 +1,8 @@
 package org.pailbook.records.app;
 
-import java.util.Map;
-import java.util.TreeMap;
+import java.util.List;
 import org.eclipse.microprofile.openapi.OASFactory;
+import org.eclipse.microprofile.openapi.models.OpenAPI;
 import org.eclipse.microprofile.openapi.models.Operation;
 import org.eclipse.microprofile.openapi.models.PathItem;
 import org.eclipse.microprofile.openapi.models.media.Schema;
@@ -14,102 +14,111 @@ import org.eclipse.microprofile.openapi.models.responses.APIResponse;
  * refusals that come with them. The methods themselves stand once, in the exchange.
  */
 final class VersionDescription {
-    private static final String PROBLEM = "application/problem+json";
     private static final String MERGE_PATCH = "application/merge-patch+json";
-
-    private static final Map<String, String> REFUSALS = new TreeMap<>(Map.of(
-            "409", "Its keys belong to another record",
-            "412", "The record has another version by now; ETag names it",
-            "413", "The body is too large",
-            "415", "The body has a media type that is not read here",
-            "422", "Read, but not acceptable; errors tell each fault and its place",
-            "428", "If-Match is missing"));
 
     private VersionDescription() {}
 
-    /** @param item whose methods tell whether the path names one record that can be changed */
-    static void describe(String path, PathItem item, PathItem.HttpMethod method, Operation operation) {
-        String[] parts = path.split("/");
-        String last = parts[parts.length - 1];
-        if (last.equals("history")) {
-            String record = ApiDescription.schemaOf(parts[parts.length - 3]);
+    static void describe(OpenAPI api, String path, PathItem.HttpMethod method, Operation operation) {
+        String list = path.replaceFirst("/\\{[^/]+}(/history)?$", "");
+        if (path.endsWith("/history")) {
+            String record = ApiDescription.recordName(api, list);
             operation
                     .operationId("get" + record + "History")
                     .summary("Every version of " + one(record) + ", first to last");
-        } else if (item.getPUT() != null) {
-            describeOne(parts[parts.length - 2], method, operation);
+        } else if (api.getPaths().getPathItem(path).getPUT() != null) {
+            describeOne(ApiDescription.recordName(api, list), method, operation);
+        } else if (method == PathItem.HttpMethod.GET && takesClocks(operation)) {
+            describeReading(operation, "ETag of the answer you have: 304 if it would be the same");
         }
     }
 
-    private static void describeOne(String kind, PathItem.HttpMethod method, Operation operation) {
+    /** Whether the answer is computed for a day, as known at an instant, and is one of JSON. */
+    private static boolean takesClocks(Operation operation) {
+        List<String> names = operation.getParameters() == null
+                ? List.of()
+                : operation.getParameters().stream().map(Parameter::getName).toList();
+        // lists take both too, with a place to go on from: they are read, not computed
+        return names.contains("asOf")
+                && names.contains("knownAt")
+                && names.contains("herd")
+                && !names.contains("cursor");
+    }
+
+    private static void describeReading(Operation operation, String description) {
+        addParameter(operation, "If-None-Match", false, description);
+        addTag(operation.getResponses().getAPIResponse("200"));
+        operation
+                .getResponses()
+                .addAPIResponse("304", OASFactory.createAPIResponse().description("You have it already"));
+    }
+
+    /** For an operation that takes records. */
+    static void describeOnceOnly(Operation operation) {
+        operation.addParameter(OASFactory.createParameter()
+                .name("Idempotency-Key")
+                .in(Parameter.In.HEADER)
+                .description(
+                        "8 to 64 printable characters of your choice: sent again within 24 hours, the first answer comes again"
+                                + " with Idempotency-Replayed: true")
+                .schema(OASFactory.createSchema()
+                        .addType(Schema.SchemaType.STRING)
+                        .minLength(8)
+                        .maxLength(64)));
+        operation
+                .getResponses()
+                .addAPIResponse(
+                        "409",
+                        OASFactory.createAPIResponse()
+                                .description(
+                                        "Its keys belong to different records, or a request with this idempotency key still runs")
+                                .content(ApiBulk.content(ApiRefusals.MEDIA_TYPE, "Problem")));
+    }
+
+    private static void describeOne(String record, PathItem.HttpMethod method, Operation operation) {
         switch (method) {
-            case GET -> {
-                addParameter(operation, "If-None-Match", false, "ETag of the version you have: 304 if it is in force");
-                addTag(operation.getResponses().getAPIResponse("200"));
-                operation
-                        .getResponses()
-                        .addAPIResponse(
-                                "304", OASFactory.createAPIResponse().description("You have the version in force"));
+            case GET -> describeReading(operation, "ETag of the version you have: 304 if it is in force");
+            case PUT -> {
+                describeChange(operation, "replace" + record, "Put another content in the place of " + one(record));
+                takeBody(
+                        operation, "application/json", OASFactory.createSchema().ref(record));
             }
-            case PUT ->
-                describeChange(
+            case PATCH -> {
+                describeChange(operation, "patch" + record, "Change the members named; null clears one (RFC 7396)");
+                // a patch may hold any part of a record, and null: its schema says no more than that it is an object
+                takeBody(
                         operation,
-                        "replace" + ApiDescription.schemaOf(kind),
-                        "Put another content in the place of " + one(ApiDescription.schemaOf(kind)),
-                        kind,
-                        "application/json");
-            case PATCH ->
-                describeChange(
-                        operation,
-                        "patch" + ApiDescription.schemaOf(kind),
-                        "Change the members named; null clears one (RFC 7396)",
-                        kind,
-                        MERGE_PATCH);
+                        MERGE_PATCH,
+                        OASFactory.createSchema()
+                                .addType(Schema.SchemaType.OBJECT)
+                                .description("Members of " + record + "; null clears one"));
+            }
             case DELETE ->
                 describeChange(
                         operation,
-                        "withdraw" + ApiDescription.schemaOf(kind),
-                        "Take out of force; the history stays, and posting the same key again revives it",
-                        kind,
-                        null);
+                        "withdraw" + record,
+                        "Take out of force; the history stays, and posting the same key again revives it");
             default -> {
                 // nothing is posted to a known record
             }
         }
     }
 
-    private static void describeChange(Operation operation, String id, String summary, String kind, String mediaType) {
+    private static void describeChange(Operation operation, String id, String summary) {
         operation.operationId(id).summary(summary);
         addParameter(operation, "If-Match", true, "ETag of the version you saw, or * for whichever is in force");
         addTag(operation.getResponses().getAPIResponse("200"));
-        REFUSALS.forEach((status, why) -> {
-            if (mediaType != null || status.equals("412") || status.equals("428")) {
-                APIResponse refusal = OASFactory.createAPIResponse()
-                        .description(why)
-                        .content(ApiDescription.content(PROBLEM, "Problem"));
-                if (status.equals("412")) {
-                    addTag(refusal);
-                }
-                operation.getResponses().addAPIResponse(status, refusal);
-            }
-        });
-        if (mediaType != null) {
-            // a patch may hold any part of a record, and null: its schema says no more than that it is an object
-            operation.setRequestBody(OASFactory.createRequestBody()
-                    .required(true)
-                    .content(
-                            mediaType.equals(MERGE_PATCH)
-                                    ? OASFactory.createContent()
-                                            .addMediaType(
-                                                    mediaType,
-                                                    OASFactory.createMediaType()
-                                                            .schema(OASFactory.createSchema()
-                                                                    .addType(Schema.SchemaType.OBJECT)
-                                                                    .description("Members of "
-                                                                            + ApiDescription.schemaOf(kind)
-                                                                            + "; null clears one")))
-                                    : ApiDescription.content(mediaType, ApiDescription.schemaOf(kind))));
-        }
+        APIResponse otherVersion = OASFactory.createAPIResponse()
+                .description("The record has another version by now; ETag names it")
+                .content(ApiBulk.content(ApiRefusals.MEDIA_TYPE, "Problem"));
+        addTag(otherVersion);
+        operation.getResponses().addAPIResponse("412", otherVersion);
+    }
+
+    private static void takeBody(Operation operation, String mediaType, Schema schema) {
+        operation.setRequestBody(OASFactory.createRequestBody()
+                .required(true)
+                .content(OASFactory.createContent()
+                        .addMediaType(mediaType, OASFactory.createMediaType().schema(schema))));
     }
 
     private static void addParameter(Operation operation, String header, boolean required, String description) {

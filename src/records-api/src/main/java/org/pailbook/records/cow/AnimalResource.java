@@ -27,6 +27,7 @@ import org.jboss.resteasy.reactive.RestResponse;
 import org.pailbook.records.access.HerdAccess;
 import org.pailbook.records.exchange.BulkQuery;
 import org.pailbook.records.exchange.ComputedDesk;
+import org.pailbook.records.exchange.Cursors;
 import org.pailbook.records.exchange.KnownAtQuery;
 import org.pailbook.records.exchange.Pages;
 import org.pailbook.records.exchange.RecordDesk;
@@ -47,6 +48,7 @@ import org.pailbook.records.wire.VersionView;
 public class AnimalResource {
     private final HerdAccess access;
     private final ComputedDesk computed;
+    private final Cursors cursors;
     private final KnownAnimals animals;
     private final RecordDesk desk;
     private final VersionDesk versionDesk;
@@ -56,12 +58,14 @@ public class AnimalResource {
     AnimalResource(
             HerdAccess access,
             ComputedDesk computed,
+            Cursors cursors,
             KnownAnimals animals,
             RecordDesk desk,
             VersionDesk versionDesk,
             AnimalKind kind) {
         this.access = access;
         this.computed = computed;
+        this.cursors = cursors;
         this.animals = animals;
         this.desk = desk;
         this.versionDesk = versionDesk;
@@ -76,12 +80,12 @@ public class AnimalResource {
             @PathParam("herd") String herdCode, @BeanParam AnimalListQuery query, @Context UriInfo address) {
         HerdRow herd = computed.toRead(herdCode, query.knownAt);
         int most = Pages.limit(query.limit);
-        List<AnimalRow> found = new ArrayList<>(
-                animals.page(herd, Pages.after(query.cursor, RecordIds::isId), most + 1, query.isWithWithdrawn()));
+        List<AnimalRow> found = new ArrayList<>(animals.page(
+                herd, cursors.after(address, query.cursor, RecordIds::isId), most + 1, query.isWithWithdrawn()));
         String next = null;
         if (found.size() > most) {
             found.remove(most);
-            next = Pages.next(address, found.get(most - 1).id);
+            next = cursors.next(address, found.get(most - 1).id);
         }
         return new Page<>(
                 found.stream().map(AnimalResource::stored).toList(),

@@ -16,9 +16,8 @@ final class Calves {
     private static final ObjectMapper JSON = new ObjectMapper();
     private static final List<String> SEXES = List.of("female", "male", "unknown");
     private static final List<String> STATUSES = List.of("alive", "stillborn", "aborted", "died");
-    private static final int MOST = 5;
-    /** A table has columns for twins. */
-    private static final int IN_TABLE = 2;
+    /** A table has columns for as many. */
+    private static final int MOST = 3;
 
     private static final int LONGEST_IDENTIFIER = 200;
 
@@ -40,7 +39,7 @@ final class Calves {
 
     static List<Column> columns() {
         List<Column> columns = new ArrayList<>();
-        for (int i = 0; i < IN_TABLE; i++) {
+        for (int i = 0; i < MOST; i++) {
             String name = "calf_" + (i + 1) + "_";
             String place = Integer.toString(i);
             columns.add(Column.text(name + "sex", "calves", place, "sex"));

@@ -173,6 +173,8 @@ public class BulkIntake {
         String fate = stored
                 ? report.soFar() + "; those stay stored, and sending the whole body again does no harm."
                 : "Nothing was stored.";
-        return new Problem(problem.code(), problem.getMessage() + " " + fate, problem.faults());
+        Problem told = new Problem(problem.code(), problem.getMessage() + " " + fate, problem.faults());
+        problem.headers().forEach(told::withHeader);
+        return told;
     }
 }

@@ -5,19 +5,22 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.apache.commons.io.output.DeferredFileOutputStream;
+import org.jboss.logging.Logger;
 import org.pailbook.records.intake.Outcome;
 import org.pailbook.records.intake.RowOutcome;
+import org.pailbook.records.problem.Problem;
+import org.pailbook.records.problem.ProblemCode;
 import org.pailbook.records.store.StoredRecord;
 import org.pailbook.records.wire.FindingView;
 
 /** Counts and row results of a bulk request while it runs; results beyond a megabyte wait in a temporary file. */
 final class BulkReport implements AutoCloseable {
+    private static final Logger LOG = Logger.getLogger(BulkReport.class);
     private static final int MOST_IN_MEMORY = 1024 * 1024;
     /** With every row reported, so many at most; the counts go on. */
     private static final int MOST_ROWS_OF_ALL = 10_000;
@@ -59,9 +62,18 @@ final class BulkReport implements AutoCloseable {
             try {
                 write(outcome);
             } catch (IOException full) {
-                throw new UncheckedIOException(full);
+                throw spoolFailed(full);
             }
         }
+    }
+
+    /** The temporary folder is full or cannot be written to; that is nothing the sender did. */
+    static Problem spoolFailed(IOException failure) {
+        LOG.errorf("storage unavailable: row results could not be put by: %s", failure.getMessage());
+        return new Problem(
+                        ProblemCode.STORAGE_UNAVAILABLE,
+                        "The results of the rows could not be put by until the answer goes out.")
+                .withHeader("Retry-After", "30");
     }
 
     int received() {
@@ -112,9 +124,13 @@ final class BulkReport implements AutoCloseable {
     }
 
     /** Ends the rows; call once, before {@link #writeTo}. */
-    void end() throws IOException {
-        rows.writeEndArray();
-        rows.close();
+    void end() {
+        try {
+            rows.writeEndArray();
+            rows.close();
+        } catch (IOException full) {
+            throw spoolFailed(full);
+        }
     }
 
     /** Writes the members of the report into an object that is open. */

@@ -65,12 +65,15 @@ public class ComputedDesk {
 
     /** The same; null for now. */
     public HerdRow toRead(String herdCode, String knownAt) {
-        HerdRow herd = access.toRead(herdCode);
-        Optional<Instant> at = WireInstants.parameter("knownAt", knownAt);
-        return at.isEmpty() ? herd : asKnown(herd, at.get());
+        return asKnown(access.toRead(herdCode), knownAt);
     }
 
-    private HerdRow asKnown(HerdRow herd, Instant at) {
+    private HerdRow asKnown(HerdRow herd, String knownAt) {
+        Optional<Instant> asked = WireInstants.parameter("knownAt", knownAt);
+        if (asked.isEmpty()) {
+            return herd;
+        }
+        Instant at = asked.get();
         // what an answer named is never too late, even if another service's clock runs ahead of this one
         if (at.isAfter(clock.instant()) && at.isAfter(changes.lastRecorded(herd))) {
             throw Problem.badParameter(
@@ -79,34 +82,40 @@ public class ComputedDesk {
         return changes.asKnown(herd, at).orElseThrow(Problem::notFound);
     }
 
+    /** The herd as known at the instant asked for, and the day asked for. */
+    public KnownHerd known(HerdRow found, ClocksQuery clocks) {
+        HerdRow herd = asKnown(found, clocks.knownAt);
+        Instant now = clock.instant().truncatedTo(ChronoUnit.MILLIS);
+        LocalDate day = WireDates.parameter("asOf", clocks.asOf).orElseGet(() -> LocalDate.ofInstant(now, herd.zone()));
+        Instant at = WireInstants.parameter("knownAt", clocks.knownAt).orElseGet(() -> changes.lastRecorded(herd));
+        return new KnownHerd(herd, new AsOf(day, at, now));
+    }
+
     /** The answer, with an entity tag that changes when the figures may have; 304 without computing if the caller has it. */
     public <T> RestResponse<T> answer(
             String herdCode, ClocksQuery clocks, HttpHeaders headers, Function<KnownHerd, T> compute) {
-        HerdRow herd = toRead(herdCode, clocks.knownAt);
-        Instant now = clock.instant().truncatedTo(ChronoUnit.MILLIS);
-        LocalDate day = WireDates.parameter("asOf", clocks.asOf).orElseGet(() -> LocalDate.ofInstant(now, herd.zone()));
-        Instant known = WireInstants.parameter("knownAt", clocks.knownAt).orElseGet(() -> changes.lastRecorded(herd));
-        String tag = tag(herd, day, known);
+        KnownHerd known = known(access.toRead(herdCode), clocks);
+        String tag = tag(known);
         if (Precondition.isKnown(headers, tag)) {
             return RestResponse.ResponseBuilder.<T>create(Response.Status.NOT_MODIFIED)
                     .header(HttpHeaders.ETAG, tag)
                     .build();
         }
-        return RestResponse.ResponseBuilder.ok(compute.apply(new KnownHerd(herd, new AsOf(day, known, now))))
+        return RestResponse.ResponseBuilder.ok(compute.apply(known))
                 .header(HttpHeaders.ETAG, tag)
                 .build();
     }
 
-    private String tag(HerdRow herd, LocalDate day, Instant known) {
+    private String tag(KnownHerd known) {
         String query = routing.request().query();
         String[] parameters = query == null ? new String[0] : query.split("&");
         Arrays.sort(parameters);
         String all = String.join(
                 "\n",
-                herd.id,
-                Long.toString(herd.changeSeq),
-                day.toString(),
-                known.toString(),
+                known.herd().id,
+                Long.toString(known.herd().changeSeq),
+                known.asOf().day().toString(),
+                known.asOf().knownAtText(),
                 routing.request().path(),
                 String.join("&", parameters),
                 outputVersion);

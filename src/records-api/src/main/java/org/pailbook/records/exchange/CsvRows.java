@@ -32,8 +32,8 @@ import org.pailbook.records.wire.NearestName;
 import org.pailbook.records.wire.StrictJson;
 
 /**
- * A table with a header row of our column names in any order; {@code ;} or {@code ,} is seen from the header, a decimal comma is read
- * only with {@code ;}. An empty cell is a value that is not known.
+ * A table with a header row of our column names in any order, capitals and blanks for underscores allowed; {@code ;}, tab or {@code ,} is seen
+ * from the header, a decimal comma is read only with the first two. An empty cell is a value that is not known.
  */
 public final class CsvRows implements RowReader {
     private static final char BYTE_ORDER_MARK = '\uFEFF';
@@ -48,8 +48,8 @@ public final class CsvRows implements RowReader {
     public CsvRows(InputStream body, List<Column> known) throws IOException {
         BufferedReader text = new BufferedReader(StrictJson.utf8(body));
         String header = headerLine(text);
-        char separator = header.contains(";") ? ';' : ',';
-        this.decimalComma = separator == ';';
+        char separator = header.contains(";") ? ';' : header.contains("\t") ? '\t' : ',';
+        this.decimalComma = separator != ',';
         this.columns = columnsOf(header, separator, known);
         CSVFormat format = CSVFormat.RFC4180
                 .builder()
@@ -126,7 +126,7 @@ public final class CsvRows implements RowReader {
             parent.put(last, Boolean.parseBoolean(cell));
         } else if (number == null) {
             // text in a number's place stays text, so that the record's own check tells what was seen
-            parent.put(last, cell);
+            parent.put(last, CsvTable.withoutMark(cell));
         } else if (number.scale() <= 0) {
             parent.put(last, number.toBigInteger());
         } else {
@@ -172,7 +172,7 @@ public final class CsvRows implements RowReader {
                 .setFormat(format)
                 .get()) {
             for (String cell : parser.iterator().next()) {
-                String name = cell.strip().toLowerCase(Locale.ROOT);
+                String name = cell.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s-]+", "_");
                 Column column = byName.get(name);
                 if (column == null) {
                     String nearest = NearestName.to(name, byName.keySet());

@@ -47,8 +47,23 @@ public final class CsvTable {
 
     /** A cell of text; null for none. */
     public CsvTable text(String value) {
-        boolean isFormula = value != null && !value.isEmpty() && STARTS_OF_FORMULAS.indexOf(value.charAt(0)) >= 0;
-        row.add(isFormula ? "'" + value : value);
+        row.add(value != null && isFormula(value) ? "'" + value : value);
+        return this;
+    }
+
+    /** Text that a spreadsheet would take for a formula, or that already wears the mark against it. */
+    private static boolean isFormula(String value) {
+        String bare = value.replaceFirst("^'+", "");
+        return !bare.isEmpty() && STARTS_OF_FORMULAS.indexOf(bare.charAt(0)) >= 0;
+    }
+
+    /** A text cell without the mark this table puts before what looks like a formula. */
+    static String withoutMark(String cell) {
+        return cell.startsWith("'") && isFormula(cell) ? cell.substring(1) : cell;
+    }
+
+    public CsvTable truth(Boolean value) {
+        row.add(value == null ? null : value.toString());
         return this;
     }
 

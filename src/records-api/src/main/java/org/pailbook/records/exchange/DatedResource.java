@@ -5,6 +5,7 @@ import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
 import java.io.InputStream;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -20,7 +21,7 @@ import org.pailbook.records.wire.Page;
 import org.pailbook.records.wire.StoredView;
 
 /**
- * What every kind of dated record answers over HTTP: list, one, post, post many, and what {@link RecordResource} adds.
+ * What every kind of dated record answers over HTTP: list, one, post, post many.
  *
  * @param <E> the entity
  * @param <T> its shape on the wire
@@ -34,20 +35,43 @@ public abstract class DatedResource<E extends DatedRecord, T> extends RecordReso
     @Inject
     Events events;
 
+    @Inject
+    Cursors cursors;
+
     @Override
     protected abstract DatedKind<E> kind();
 
     /** How these records, all of one herd, are brought into their wire shape. */
     abstract Function<E, T> views(HerdRow herd, List<E> records);
 
-    final Page<StoredView<T>> page(HerdRow herd, PeriodQuery query, Events.Selection selection, UriInfo address) {
+    @Override
+    protected final Function<E, T> viewIn(HerdRow herd) {
+        return record -> views(herd, List.of(record)).apply(record);
+    }
+
+    @Override
+    protected final Optional<E> byId(HerdRow herd, String id) {
+        return events.byId(kind().entity(), herd, id);
+    }
+
+    /**
+     * One page of a list.
+     *
+     * @param animalId only this animal; null for all
+     * @param from first day, included; null for no limit
+     * @param to last day, included; null for no limit
+     */
+    final Page<StoredView<T>> page(
+            HerdRow herd, PeriodQuery query, String animalId, LocalDate from, LocalDate to, UriInfo address) {
         int limit = Pages.limit(query.limit);
+        Events.Selection selection = new Events.Selection(
+                animalId, from, to, cursors.position(address, query.cursor), query.isWithWithdrawn());
         List<E> found = new ArrayList<>(events.list(kind().entity(), herd, selection, limit + 1));
         String next = null;
         if (found.size() > limit) {
             found.remove(limit);
             E last = found.get(limit - 1);
-            next = Pages.withCursor(address, Cursor.of(last.date, last.id));
+            next = cursors.next(address, last.date, last.id);
         }
         Function<E, T> views = views(herd, found);
         return new Page<>(
@@ -61,16 +85,6 @@ public abstract class DatedResource<E extends DatedRecord, T> extends RecordReso
         HerdRow herd = computed.toRead(herdCode, query.knownAt);
         E record = known(herd, id).filter(found -> !found.withdrawn).orElseThrow(Problem::notFound);
         return versionDesk.show(record, viewIn(herd), headers);
-    }
-
-    @Override
-    protected final Optional<E> byId(HerdRow herd, String id) {
-        return events.byId(kind().entity(), herd, id);
-    }
-
-    @Override
-    protected final Function<E, T> viewIn(HerdRow herd) {
-        return record -> views(herd, List.of(record)).apply(record);
     }
 
     protected final RestResponse<PostedAnswer<T>> post(String herdCode, InputStream body, HttpHeaders headers) {

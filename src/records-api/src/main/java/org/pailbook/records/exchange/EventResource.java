@@ -11,7 +11,6 @@ import org.pailbook.records.store.AnimalEvent;
 import org.pailbook.records.store.AnimalIdentifier;
 import org.pailbook.records.store.AnimalRow;
 import org.pailbook.records.store.CowRecords;
-import org.pailbook.records.store.Events;
 import org.pailbook.records.store.HerdRow;
 import org.pailbook.records.store.KnownAnimals;
 import org.pailbook.records.wire.Page;
@@ -38,19 +37,15 @@ public abstract class EventResource<E extends AnimalEvent, T> extends DatedResou
 
     protected final Page<StoredView<T>> list(String herdCode, ListQuery query, UriInfo address) {
         HerdRow herd = computed.toRead(herdCode, query.knownAt);
-        return page(herd, query, selection(herd, query), address);
-    }
-
-    private Events.Selection selection(HerdRow herd, ListQuery query) {
+        AnimalRow animal = query.animal == null ? null : access.animal(herd, query.animal);
         LocalDate first = query.first();
         LocalDate last = query.last();
-        AnimalRow animal = query.animal == null ? null : access.animal(herd, query.animal);
         if (query.parity != null) {
             LactationDays days = LactationDays.of(query.parity, animal, herd, cows);
             first = first == null || days.first().isAfter(first) ? days.first() : first;
             last = last == null || days.last().isBefore(last) ? days.last() : last;
         }
-        return query.selection(animal == null ? null : animal.id, first, last);
+        return page(herd, query, animal == null ? null : animal.id, first, last, address);
     }
 
     @Override

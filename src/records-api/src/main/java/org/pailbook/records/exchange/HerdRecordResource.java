@@ -23,8 +23,7 @@ public abstract class HerdRecordResource<E extends DatedRecord, T> extends Dated
     protected abstract T view(E record);
 
     protected final Page<StoredView<T>> list(String herdCode, PeriodQuery query, UriInfo address) {
-        HerdRow herd = computed.toRead(herdCode, query.knownAt);
-        return page(herd, query, query.selection(null, query.first(), query.last()), address);
+        return page(computed.toRead(herdCode, query.knownAt), query, null, query.first(), query.last(), address);
     }
 
     @Override

@@ -3,7 +3,6 @@ package org.pailbook.records.exchange;
 import jakarta.ws.rs.QueryParam;
 import java.time.LocalDate;
 import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
-import org.pailbook.records.store.Events;
 import org.pailbook.records.wire.WireDates;
 
 /** What a list of dated records may be asked for. */
@@ -59,11 +58,5 @@ public class PeriodQuery {
         LocalDate last = WireDates.parameter("to", to).orElse(null);
         LocalDate day = WireDates.parameter("asOf", asOf).orElse(null);
         return last == null || (day != null && day.isBefore(last)) ? day : last;
-    }
-
-    /** @param animalId null for all, and for kinds that name none */
-    Events.Selection selection(String animalId, LocalDate first, LocalDate last) {
-        return new Events.Selection(
-                animalId, first, last, cursor == null ? null : Cursor.position(cursor), isWithWithdrawn());
     }
 }

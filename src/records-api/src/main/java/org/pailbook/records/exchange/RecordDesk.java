@@ -9,7 +9,6 @@ import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.StreamingOutput;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.net.URI;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -39,6 +38,7 @@ import org.pailbook.records.wire.StrictJson;
 public class RecordDesk {
     private final RecordIntake intake;
     private final BulkIntake bulk;
+    private final OnceOnly once;
     private final BulkTurns turns;
     private final WriteLog log;
     private final Caller caller;
@@ -48,6 +48,7 @@ public class RecordDesk {
     RecordDesk(
             RecordIntake intake,
             BulkIntake bulk,
+            OnceOnly once,
             BulkTurns turns,
             WriteLog log,
             Caller caller,
@@ -57,6 +58,7 @@ public class RecordDesk {
         this.routing = routing;
         this.intake = intake;
         this.bulk = bulk;
+        this.once = once;
         this.caller = caller;
     }
 
@@ -93,6 +95,11 @@ public class RecordDesk {
     /** One record: 201 if it is new, 200 if it was there, 422 with every fault if it was refused. */
     public <E extends StoredRecord, T> RestResponse<PostedAnswer<T>> post(
             RecordKind<E> kind, HerdRow herd, InputStream body, HttpHeaders headers, Function<E, T> view) {
+        return once.single(headers, body, counted -> postOnce(kind, herd, counted, headers, view));
+    }
+
+    private <E extends StoredRecord, T> RestResponse<PostedAnswer<T>> postOnce(
+            RecordKind<E> kind, HerdRow herd, InputStream body, HttpHeaders headers, Function<E, T> view) {
         PostedRow row = PostedRow.single(readObject(body, headers));
         RowOutcome<E> outcome = intake.takeOne(kind, herd, caller.keyId(), row);
         log.single(kind.name(), outcome);
@@ -124,11 +131,23 @@ public class RecordDesk {
     /** Many records: 200 with counts and row results, also if every row was refused; 422 if all-or-nothing was asked and failed. */
     public <E extends StoredRecord> Response postMany(
             RecordKind<E> kind, HerdRow herd, BulkQuery query, InputStream body, HttpHeaders headers) {
+        return once.many(headers, body, counted -> postManyOnce(kind, herd, query, counted, headers));
+    }
+
+    private <E extends StoredRecord> Response postManyOnce(
+            RecordKind<E> kind, HerdRow herd, BulkQuery query, InputStream body, HttpHeaders headers) {
         requirePlain(headers);
         BulkOptions options = query.options();
-        String mediaType = BulkIntake.mediaType(headers.getHeaderString(HttpHeaders.CONTENT_TYPE));
+        String contentType = headers.getHeaderString(HttpHeaders.CONTENT_TYPE);
+        String mediaType = BulkIntake.mediaType(contentType);
         try (BulkTurns.Turn turn = turns.take()) {
-            BulkReport report = bulk.take(kind, herd, caller.keyId(), mediaType, body, options);
+            InputStream rows = body;
+            if (mediaType.equals(FormFile.MEDIA_TYPE)) {
+                FormFile file = new FormFile(body, contentType);
+                mediaType = file.mediaType();
+                rows = file;
+            }
+            BulkReport report = bulk.take(kind, herd, caller.keyId(), mediaType, rows, options);
             boolean rejected = options.atomic() && report.count(Outcome.REFUSED) > 0;
             log.many(kind.name(), WriteLog.countsOf(report), !rejected && !options.dryRun());
             Map<String, Object> first = new LinkedHashMap<>();
@@ -151,7 +170,7 @@ public class RecordDesk {
                     .entity(out)
                     .build();
         } catch (IOException spoolFailed) {
-            throw new UncheckedIOException(spoolFailed);
+            throw BulkReport.spoolFailed(spoolFailed);
         }
     }
 

@@ -8,6 +8,7 @@ import jakarta.ws.rs.core.Response;
 import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 import java.util.function.IntPredicate;
 import org.jboss.resteasy.reactive.RestResponse;
@@ -36,12 +37,14 @@ import org.pailbook.records.wire.VersionView;
 public class VersionDesk {
     private final RecordAmendment amendment;
     private final Versions versions;
+    private final WriteLog log;
     private final Caller caller;
 
     @Inject
-    VersionDesk(RecordAmendment amendment, Versions versions, Caller caller) {
+    VersionDesk(RecordAmendment amendment, Versions versions, WriteLog log, Caller caller) {
         this.amendment = amendment;
         this.versions = versions;
+        this.log = log;
         this.caller = caller;
     }
 
@@ -89,6 +92,7 @@ public class VersionDesk {
             RecordKind<E> kind, HerdRow herd, String id, IntPredicate expected, Edit edit, Function<E, T> view) {
         requireId(id);
         RowOutcome<E> outcome = amendment.change(kind, herd, caller.keyId(), id, expected, edit);
+        log.single(kind.name(), outcome);
         if (outcome.outcome() == Outcome.REFUSED) {
             throw RecordDesk.refusal(outcome.findings());
         }
@@ -103,6 +107,7 @@ public class VersionDesk {
         IntPredicate expected = Precondition.ofChange(headers);
         requireId(id);
         E record = amendment.withdraw(kind, herd, caller.keyId(), id, expected);
+        log.many(kind.name(), Map.of(Outcome.WITHDRAWN, 1), true);
         return RestResponse.ResponseBuilder.ok(new PostedAnswer<>(
                         record.id, Outcome.WITHDRAWN, record.version, null, view.apply(record), List.of()))
                 .header(HttpHeaders.ETAG, Precondition.tagOf(record.version))

@@ -5,7 +5,6 @@ import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.util.EnumMap;
-import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.pailbook.records.access.AuditFilter;
@@ -50,7 +49,7 @@ class WriteLog {
 
     static Map<Outcome, Integer> countsOf(BulkReport report) {
         Map<Outcome, Integer> counts = new EnumMap<>(Outcome.class);
-        for (Outcome outcome : List.of(Outcome.values())) {
+        for (Outcome outcome : Outcome.OF_ROWS) {
             counts.put(outcome, report.count(outcome));
         }
         return counts;

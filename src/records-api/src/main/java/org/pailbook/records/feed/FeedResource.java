@@ -30,6 +30,7 @@ import org.jboss.resteasy.reactive.RestResponse;
 import org.pailbook.records.access.Caller;
 import org.pailbook.records.access.HerdAccess;
 import org.pailbook.records.access.Scope;
+import org.pailbook.records.exchange.Cursors;
 import org.pailbook.records.exchange.Pages;
 import org.pailbook.records.exchange.RecordDesk;
 import org.pailbook.records.problem.Problem;
@@ -49,14 +50,16 @@ public class FeedResource {
     private final FeedKeyStore feeds;
     private final Herds herds;
     private final HerdAccess access;
+    private final Cursors cursors;
     private final Caller caller;
     private final Clock clock;
 
     @Inject
-    FeedResource(FeedKeyStore feeds, Herds herds, HerdAccess access, Caller caller, Clock clock) {
+    FeedResource(FeedKeyStore feeds, Herds herds, HerdAccess access, Cursors cursors, Caller caller, Clock clock) {
         this.feeds = feeds;
         this.herds = herds;
         this.access = access;
+        this.cursors = cursors;
         this.caller = caller;
         this.clock = clock;
     }
@@ -68,11 +71,12 @@ public class FeedResource {
             @QueryParam("cursor") @Parameter(description = "Place in the list, from the last page") String cursor,
             @Context UriInfo address) {
         int most = Pages.limit(limit);
-        List<FeedRow> found = new ArrayList<>(feeds.page(onlyKey(), Pages.after(cursor, RecordIds::isId), most + 1));
+        List<FeedRow> found =
+                new ArrayList<>(feeds.page(onlyKey(), cursors.after(address, cursor, RecordIds::isId), most + 1));
         String next = null;
         if (found.size() > most) {
             found.remove(most);
-            next = Pages.next(address, found.get(most - 1).id);
+            next = cursors.next(address, found.get(most - 1).id);
         }
         return new Page<>(
                 found.stream()

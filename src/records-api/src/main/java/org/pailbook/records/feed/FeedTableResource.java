@@ -1,6 +1,7 @@
 package org.pailbook.records.feed;
 
 import jakarta.inject.Inject;
+import jakarta.ws.rs.BeanParam;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
@@ -10,10 +11,6 @@ import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.StreamingOutput;
-import java.time.Clock;
-import java.time.Instant;
-import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
@@ -22,12 +19,14 @@ import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.pailbook.records.access.FeedAccess;
 import org.pailbook.records.access.WithoutKey;
+import org.pailbook.records.exchange.ClocksQuery;
+import org.pailbook.records.exchange.ComputedDesk;
 import org.pailbook.records.exchange.CsvTable;
+import org.pailbook.records.exchange.KnownHerd;
 import org.pailbook.records.problem.Problem;
 import org.pailbook.records.store.FeedRow;
 import org.pailbook.records.store.HerdRow;
 import org.pailbook.records.wire.AsOf;
-import org.pailbook.records.wire.WireDates;
 
 /** The tables behind feeds, for the web import of a spreadsheet. */
 @Path("/feeds")
@@ -37,14 +36,14 @@ public class FeedTableResource {
     private final FeedKeyStore feeds;
     private final FeedAccess access;
     private final FeedTables tables;
-    private final Clock clock;
+    private final ComputedDesk desk;
 
     @Inject
-    FeedTableResource(FeedKeyStore feeds, FeedAccess access, FeedTables tables, Clock clock) {
+    FeedTableResource(FeedKeyStore feeds, FeedAccess access, FeedTables tables, ComputedDesk desk) {
         this.feeds = feeds;
         this.access = access;
         this.tables = tables;
-        this.clock = clock;
+        this.desk = desk;
     }
 
     @GET
@@ -59,11 +58,7 @@ public class FeedTableResource {
             @PathParam("token") @Parameter(description = "The secret of the feed") String token,
             @PathParam("report") @Parameter(description = "animals, test-days, lactations or projections")
                     String report,
-            @QueryParam("asOf")
-                    @Parameter(
-                            description = "Events after this day take no part; today in the herd's zone if left out",
-                            example = "2025-11-30")
-                    String asOf,
+            @BeanParam ClocksQuery clocks,
             @QueryParam("locale")
                     @Parameter(
                             description = "semicolon: semicolons between cells and a comma in numbers",
@@ -73,10 +68,9 @@ public class FeedTableResource {
         if (locale != null && !locale.equals("semicolon")) {
             throw Problem.badParameter("locale", "expected semicolon", locale);
         }
-        HerdRow herd = access.toRead(feed);
-        Instant now = clock.instant().truncatedTo(ChronoUnit.MILLIS);
-        LocalDate asked = WireDates.parameter("asOf", asOf).orElseGet(() -> LocalDate.ofInstant(now, herd.zone()));
-        AsOf day = new AsOf(asked, now);
+        KnownHerd known = desk.known(access.toRead(feed), clocks);
+        HerdRow herd = known.herd();
+        AsOf day = known.asOf();
         feeds.noteUse(feed);
         FeedReport table = FeedReport.named(report).orElseThrow(Problem::notFound);
         StreamingOutput rows = out -> tables.write(table, herd, day, out, locale != null);

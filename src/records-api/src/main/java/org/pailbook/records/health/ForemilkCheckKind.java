@@ -44,7 +44,7 @@ public final class ForemilkCheckKind extends EventKind<ForemilkCheckRow> {
                 Column.text("quarter", "quarter"),
                 Column.text("finding", "finding"),
                 Column.text("udder", "udder"),
-                Column.truth("cow_ill", "cowIll"),
+                Column.flag("cow_ill", "cowIll"),
                 Column.text("action", "action"),
                 Column.text("checked_by", "checkedBy"),
                 Column.text("note", "note"));
@@ -64,7 +64,7 @@ public final class ForemilkCheckKind extends EventKind<ForemilkCheckRow> {
         fields.require("finding");
         record.finding = fields.code("finding", FINDING_CODES);
         record.udder = fields.code("udder", UDDER_CODES);
-        record.cowIll = fields.flag("cowIll");
+        record.cowIll = fields.truth("cowIll");
         record.action = fields.code("action", ACTION_CODES);
         record.checkedBy = fields.text("checkedBy", 100);
         record.note = fields.text("note", 4000);

@@ -31,6 +31,7 @@ import org.pailbook.records.access.Caller;
 import org.pailbook.records.access.HerdAccess;
 import org.pailbook.records.access.Scope;
 import org.pailbook.records.exchange.ComputedDesk;
+import org.pailbook.records.exchange.Cursors;
 import org.pailbook.records.exchange.KnownAtQuery;
 import org.pailbook.records.exchange.Pages;
 import org.pailbook.records.exchange.Precondition;
@@ -55,6 +56,7 @@ public class HerdResource {
     private final HerdIntake intake;
     private final HerdAccess access;
     private final ComputedDesk computed;
+    private final Cursors cursors;
     private final Versions versions;
     private final Caller caller;
 
@@ -64,12 +66,14 @@ public class HerdResource {
             HerdIntake intake,
             HerdAccess access,
             ComputedDesk computed,
+            Cursors cursors,
             Versions versions,
             Caller caller) {
         this.herds = herds;
         this.intake = intake;
         this.access = access;
         this.computed = computed;
+        this.cursors = cursors;
         this.versions = versions;
         this.caller = caller;
     }
@@ -79,10 +83,12 @@ public class HerdResource {
     public Page<HerdBody> listHerds(
             @QueryParam("limit") @Parameter(description = "Herds a page, 1 to 1000", example = "100") String limit,
             @QueryParam("cursor") @Parameter(description = "Place in the list, from the last page") String cursor,
+            @QueryParam("count") @Parameter(description = "true: tell how many there are", example = "false")
+                    String count,
             @Context UriInfo address) {
         caller.requireScope(Scope.READ);
         int most = Pages.limit(limit);
-        String after = Pages.after(cursor, Herds::isCode);
+        String after = cursors.after(address, cursor, Herds::isCode);
         List<HerdRow> found = new ArrayList<>(
                 caller.reachesEveryHerd()
                         ? herds.pageAll(after, most + 1)
@@ -90,9 +96,14 @@ public class HerdResource {
         String next = null;
         if (found.size() > most) {
             found.remove(most);
-            next = Pages.next(address, found.get(most - 1).code);
+            next = cursors.next(address, found.get(most - 1).code);
         }
-        return new Page<>(found.stream().map(HerdBody::of).toList(), next);
+        return new Page<>(
+                found.stream().map(HerdBody::of).toList(), next, Pages.flag("count", count) ? (Long) total() : null);
+    }
+
+    private long total() {
+        return caller.reachesEveryHerd() ? herds.count() : herds.count("code in ?1", caller.herdCodes());
     }
 
     @GET

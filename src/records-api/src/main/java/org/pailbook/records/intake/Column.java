@@ -26,7 +26,7 @@ public record Column(String name, List<String> path, Type type) {
         return new Column(name, List.of(path), Type.NUMBER);
     }
 
-    public static Column truth(String name, String... path) {
+    public static Column flag(String name, String... path) {
         return new Column(name, List.of(path), Type.TRUTH);
     }
 

@@ -12,8 +12,7 @@ import org.pailbook.records.wire.FindingView;
 
 /** A kind of record that belongs to a day: of one animal ({@link EventKind}) or of the herd ({@link HerdRecordKind}). */
 public abstract class DatedKind<E extends DatedRecord> extends RecordKind<E> {
-    /** In archived content: the day of a timed record, as its herd's zone told it. */
-    private static final String LOCAL_DAY = "localDay";
+    private static final String KEPT_DAY = "herdDay";
 
     /** An empty record. */
     protected abstract E newRecord();
@@ -90,17 +89,18 @@ public abstract class DatedKind<E extends DatedRecord> extends RecordKind<E> {
         writeDetails(record, content);
     }
 
+    /** A timed record keeps the day it had: the herd may have another zone when it is read back. */
     @Override
-    protected final void noteForRestoring(E record, ObjectNode kept) {
+    protected final void writeKept(E record, ObjectNode kept) {
         if (record instanceof Timed) {
-            kept.put(LOCAL_DAY, record.date.toString());
+            kept.put(KEPT_DAY, record.date.toString());
         }
     }
 
     @Override
-    protected final void takeUpNotes(E record, ObjectNode kept) {
-        if (record instanceof Timed) {
-            record.date = LocalDate.parse(kept.get(LOCAL_DAY).textValue());
+    protected final void readKept(ObjectNode kept, E record) {
+        if (kept.has(KEPT_DAY)) {
+            record.date = LocalDate.parse(kept.get(KEPT_DAY).textValue());
         }
     }
 

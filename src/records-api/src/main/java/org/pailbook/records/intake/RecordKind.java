@@ -77,11 +77,11 @@ public abstract class RecordKind<E extends StoredRecord> implements KeptKind<E> 
     /** Gives a record that is known by an instant its day, which only the herd's zone tells. */
     protected void placeInHerd(E record, ZoneId zone) {}
 
-    /** Notes beside the content of a replaced version what {@link #readContent} cannot tell by itself. */
-    protected void noteForRestoring(E record, ObjectNode kept) {}
+    /** Adds to the content kept of a replaced version what its members do not tell. */
+    protected void writeKept(E record, ObjectNode kept) {}
 
-    /** Takes up again what {@link #noteForRestoring} noted. */
-    protected void takeUpNotes(E record, ObjectNode kept) {}
+    /** Reads that back. */
+    protected void readKept(ObjectNode kept, E record) {}
 
     final Posted<E> read(PostedRow row, ZoneId zone) {
         return read(row, zone, Set.of());
@@ -129,8 +129,15 @@ public abstract class RecordKind<E extends StoredRecord> implements KeptKind<E> 
         return content;
     }
 
-    /** The content with source and its id. */
+    /** The content as it is kept of a version that is replaced. */
     final ObjectNode keptContent(E record) {
+        ObjectNode kept = sourcedContent(record);
+        writeKept(record, kept);
+        return kept;
+    }
+
+    /** The content with source and its id. */
+    private ObjectNode sourcedContent(E record) {
         ObjectNode content = content(record);
         if (record.source != null) {
             content.put("source", record.source);
@@ -139,13 +146,6 @@ public abstract class RecordKind<E extends StoredRecord> implements KeptKind<E> 
             content.put("sourceId", record.sourceId);
         }
         return content;
-    }
-
-    /** The content as it is archived of a version that is replaced; {@link #restore} reads it. */
-    final ObjectNode archived(E record) {
-        ObjectNode kept = keptContent(record);
-        noteForRestoring(record, kept);
-        return kept;
     }
 
     /** Our id of the animal the record is about; empty if it is about none. */
@@ -160,7 +160,7 @@ public abstract class RecordKind<E extends StoredRecord> implements KeptKind<E> 
      */
     public final ObjectNode wire(E record, Function<String, AnimalIdentifier> animal) {
         ObjectNode wire = JsonNodeFactory.instance.objectNode();
-        keptContent(record).properties().forEach(member -> {
+        sourcedContent(record).properties().forEach(member -> {
             JsonNode value = member.getValue();
             if (member.getKey().equals(ANIMAL_ID)) {
                 AnimalIdentifier shown = animal.apply(value.textValue());
@@ -187,7 +187,7 @@ public abstract class RecordKind<E extends StoredRecord> implements KeptKind<E> 
         if (content.has(ANIMAL_ID)) {
             assignAnimal(record, content.get(ANIMAL_ID).textValue());
         }
-        takeUpNotes(record, content);
+        readKept(content, record);
         record.source = content.path("source").textValue();
         record.sourceId = content.path("sourceId").textValue();
         record.id = version.recordId;

@@ -197,7 +197,7 @@ final class Settlement<E extends StoredRecord> {
         old.recordedAt = stored.recordedAt;
         old.recordedBy = Objects.requireNonNull(stored.recordedBy);
         old.withdrawn = stored.withdrawn;
-        old.content = kind.archived(stored).toString();
+        old.content = kind.keptContent(stored).toString();
         return old;
     }
 }

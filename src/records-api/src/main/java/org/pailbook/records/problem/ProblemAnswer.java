@@ -5,11 +5,12 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import io.vertx.core.buffer.Buffer;
 import io.vertx.core.http.HttpServerRequest;
 import io.vertx.core.http.HttpServerResponse;
+import io.vertx.ext.web.RoutingContext;
 import java.util.List;
 import java.util.UUID;
 
 /** Writes a problem body where no resource and no exception mapper is reached. */
-final class ProblemAnswer {
+public final class ProblemAnswer {
     private static final ObjectMapper MAPPER = new ObjectMapper();
 
     private static final int ID_LENGTH = 12;
@@ -32,6 +33,16 @@ final class ProblemAnswer {
     /** An id for what never became a request with one of its own; it stands nowhere but in the answer. */
     static String newRequestId() {
         return UUID.randomUUID().toString().replace("-", "").substring(0, ID_LENGTH);
+    }
+
+    /** Sends a problem on a route that is no resource. */
+    public static void send(RoutingContext routing, Problem problem) {
+        HttpServerRequest request = routing.request();
+        problem.headers().forEach(request.response()::putHeader);
+        send(
+                request,
+                problem.code(),
+                body(problem.code(), problem.getMessage(), ShownPath.of(request), RequestId.of(routing)));
     }
 
     /** Sends the answer; does nothing if another one has begun. */

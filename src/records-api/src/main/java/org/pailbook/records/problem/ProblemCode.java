@@ -8,6 +8,7 @@ public enum ProblemCode {
     NOT_UTF8(400, "not-utf8", "The body is not UTF-8 text"),
     EMPTY_BODY(400, "empty-body", "A body is needed"),
     UNKNOWN_PARAMETER(400, "unknown-parameter", "The address has an unknown parameter"),
+    MALFORMED_FORM(400, "malformed-form", "The form could not be read"),
     BAD_PARAMETER(400, "bad-parameter", "A parameter could not be read"),
     BAD_PATH(400, "bad-path", "The path could not be read"),
     BAD_CURSOR(400, "bad-cursor", "The cursor is not one this service gave"),
@@ -37,7 +38,8 @@ public enum ProblemCode {
     HEADERS_TOO_LARGE(431, "headers-too-large", "The headers are too large"),
     INTERNAL(500, "internal", "Something went wrong on our side"),
     NOT_IMPLEMENTED(501, "method-not-implemented", "This method is not known here"),
-    BUSY(503, "busy", "The service is busy");
+    BUSY(503, "busy", "The service is busy"),
+    STORAGE_UNAVAILABLE(503, "storage-unavailable", "The records cannot be reached or written now");
 
     private final int status;
     private final String code;

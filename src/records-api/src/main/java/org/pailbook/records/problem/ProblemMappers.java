@@ -9,10 +9,10 @@ import jakarta.ws.rs.WebApplicationException;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.Response;
 import java.io.IOException;
-import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.jboss.logging.Logger;
 import org.jboss.resteasy.reactive.server.ServerExceptionMapper;
@@ -21,8 +21,8 @@ import org.jboss.resteasy.reactive.server.ServerExceptionMapper;
 @Singleton
 public final class ProblemMappers {
     private static final Logger LOG = Logger.getLogger(ProblemMappers.class);
-    private static final int SQLITE_BUSY = 5;
     private static final String RETRY_SECONDS = "2";
+    private static final String STORAGE_RETRY_SECONDS = "30";
 
     private final RoutingContext routing;
     private final KnownRoutes routes;
@@ -91,11 +91,9 @@ public final class ProblemMappers {
             return answer(ProblemCode.MALFORMED_REQUEST, "The body broke off before its end.", List.of())
                     .build();
         }
-        if (isBusy(failure)) {
-            LOG.warnf("%s: database busy: %s", RequestId.of(routing), failure.getMessage());
-            return answer(ProblemCode.BUSY, "The database did not answer in time; try again.", List.of())
-                    .header(HttpHeaders.RETRY_AFTER, RETRY_SECONDS)
-                    .build();
+        Optional<StorageFailure> ofStorage = StorageFailure.in(failure);
+        if (ofStorage.isPresent()) {
+            return storageFailed(ofStorage.get(), failure);
         }
         LOG.errorf(
                 failure,
@@ -107,6 +105,23 @@ public final class ProblemMappers {
                         ProblemCode.INTERNAL,
                         "The error is logged under the request id. Sending the request again does no harm.",
                         List.of())
+                .build();
+    }
+
+    private Response storageFailed(StorageFailure kind, Throwable failure) {
+        String reason = StorageFailure.reason(failure);
+        if (kind == StorageFailure.BUSY) {
+            LOG.warnf("%s: database busy: %s", RequestId.of(routing), reason);
+            return answer(ProblemCode.BUSY, "The database did not answer in time; try again.", List.of())
+                    .header(HttpHeaders.RETRY_AFTER, RETRY_SECONDS)
+                    .build();
+        }
+        LOG.errorf("%s: storage unavailable: %s", RequestId.of(routing), reason);
+        return answer(
+                        ProblemCode.STORAGE_UNAVAILABLE,
+                        "Nothing of what was not acknowledged can be taken for stored; sending it again later does no harm.",
+                        List.of())
+                .header(HttpHeaders.RETRY_AFTER, STORAGE_RETRY_SECONDS)
                 .build();
     }
 
@@ -125,21 +140,5 @@ public final class ProblemMappers {
                 "Send application/json; bulk addresses also read application/x-ndjson and text/csv.";
             default -> code.title() + ".";
         };
-    }
-
-    /** A lock that was not free in time, or no database connection to be had: worth another try, unlike other failures. */
-    private static boolean isBusy(Throwable failure) {
-        for (Throwable cause = failure; cause != null; cause = cause.getCause()) {
-            if (cause instanceof SQLException sql) {
-                String state = sql.getSQLState() == null ? "" : sql.getSQLState();
-                boolean connectionLost = state.startsWith("08") || state.startsWith("57P");
-                boolean retry = state.startsWith("40") || state.equals("55P03");
-                boolean pool = sql.getMessage() != null && sql.getMessage().contains("Acquisition timeout");
-                if (connectionLost || retry || pool || (sql.getErrorCode() & 0xff) == SQLITE_BUSY) {
-                    return true;
-                }
-            }
-        }
-        return false;
     }
 }

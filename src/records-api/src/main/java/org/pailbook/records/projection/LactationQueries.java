@@ -1,5 +1,6 @@
 package org.pailbook.records.projection;
 
+import io.micrometer.core.annotation.Timed;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.util.List;
@@ -60,6 +61,7 @@ class LactationQueries {
     }
 
     /** The lactation of that parity; without a parity the latest. */
+    @Timed(value = "pailbook.projection", description = "Time a lactation takes with its projection")
     LactationView one(HerdRow herd, AnimalRow animal, Optional<Integer> parity, AsOf asOf, Choice choice) {
         CowRecord record = records.ofAnimal(herd, animal, asOf.day());
         CowOnDay cow = taught(herd, record, asOf);

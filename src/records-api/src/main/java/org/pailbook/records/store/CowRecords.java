@@ -11,7 +11,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.pailbook.lactation.testday.BreedGroup;
 import org.pailbook.lactation.testday.CowHistory;
+import org.pailbook.lactation.testday.MilkingShares;
+import org.pailbook.lactation.testday.OddTestDays;
+import org.pailbook.lactation.testday.TestDay;
 
 /**
  * Reads what is recorded of cows up to a day, for computing, as it was known at the last change the herd's row names. Withdrawn records
@@ -19,6 +23,11 @@ import org.pailbook.lactation.testday.CowHistory;
  */
 @ApplicationScoped
 public class CowRecords {
+    /** What is taken of a herd of which nothing is known; its days in part take no part until it is. */
+    private static final double EQUAL_HALVES = 0.5;
+
+    private static final MilkingShares NO_SHARES = MilkingShares.ofSums(0, 0, 0, EQUAL_HALVES);
+
     private final EntityManager entities;
     private final KnownAnimals animals;
     private final Versions versions;
@@ -45,6 +54,8 @@ public class CowRecords {
         Map<String, List<DryOffRow>> dryOffs = events(DryOffRow.class, herd, onlyAnimal, asOf);
         Map<String, List<DepartureRow>> departures = events(DepartureRow.class, herd, onlyAnimal, asOf);
         Map<String, List<TestDayRow>> testDays = events(TestDayRow.class, herd, onlyAnimal, asOf);
+        Map<String, List<MilkingRow>> milkings = events(MilkingRow.class, herd, onlyAnimal, asOf);
+        MilkingShares shares = milkings.isEmpty() ? NO_SHARES : sharesOf(herd, asOf);
         return of.stream()
                 .map(animal -> new CowRecord(
                         animal.id,
@@ -57,8 +68,46 @@ public class CowRecords {
                                 map(dryOffs.get(animal.id), DryOffRow::toLibrary),
                                 map(away(departures.get(animal.id), asOf), DepartureRow::toLibrary),
                                 List.of(),
-                                map(testDays.get(animal.id), TestDayRow::toLibrary))))
+                                tests(
+                                        testDays.getOrDefault(animal.id, List.of()),
+                                        milkings.get(animal.id),
+                                        shares,
+                                        map(calvings.get(animal.id), row -> row.date)))))
                 .toList();
+    }
+
+    /** Test days and those made from milkings, each with what is to be said about it and the record that says it. */
+    private static List<TestDay> tests(
+            List<TestDayRow> rows, List<MilkingRow> milkings, MilkingShares shares, List<LocalDate> calvings) {
+        Map<LocalDate, String> ids =
+                rows.stream().collect(Collectors.toMap(row -> row.date, row -> row.id, (a, b) -> b));
+        List<TestDay> posted = rows.stream().map(TestDayRow::toLibrary).toList();
+        return OddTestDays.named(MilkedDays.beside(posted, milkings, shares), calvings, BreedGroup.UNKNOWN).stream()
+                .map(test -> test.notes().isEmpty() || !ids.containsKey(test.date())
+                        ? test
+                        : test.withRecord(ids.get(test.date())))
+                .toList();
+    }
+
+    /** What the herd's days with both milkings show; of versions replaced since, those now in force stand in. */
+    private MilkingShares sharesOf(HerdRow herd, LocalDate asOf) {
+        Object[] sums = entities.createQuery(
+                        "select sum(a.milkKg), sum(a.milkKg + p.milkKg), count(a.id) from MilkingRow a, MilkingRow p"
+                                + " where a.herdId = :herd and p.herdId = :herd and p.animalId = a.animalId and p.date = a.date"
+                                + " and a.milkingOfDay = 'am' and p.milkingOfDay = 'pm'"
+                                + " and (a.milkingsPerDay is null or a.milkingsPerDay = 2)"
+                                + " and a.withdrawn = false and p.withdrawn = false and a.date <= :asOf"
+                                + " and a.changeSeq <= :last and p.changeSeq <= :last",
+                        Object[].class)
+                .setParameter("herd", herd.id)
+                .setParameter("asOf", asOf)
+                .setParameter("last", herd.changeSeq)
+                .getSingleResult();
+        int paired = ((Number) sums[2]).intValue();
+        return paired == 0
+                ? NO_SHARES
+                : MilkingShares.ofSums(
+                        ((Number) sums[0]).doubleValue(), ((Number) sums[1]).doubleValue(), paired, EQUAL_HALVES);
     }
 
     /** Departures after which she has not come back. */
@@ -68,8 +117,7 @@ public class CowRecords {
                 : departures.stream().filter(left -> left.isOpen(asOf)).toList();
     }
 
-    /** Events of a kind by animal, each in order of day; of one animal, or of all if {@code onlyAnimal} is null. */
-    <E extends AnimalEvent> Map<String, List<E>> events(
+    private <E extends AnimalEvent> Map<String, List<E>> events(
             Class<E> kind, HerdRow herd, String onlyAnimal, LocalDate asOf) {
         // the sum keeps the databases from taking the index by change, which holds nearly every row here
         var query = entities.createQuery(
@@ -96,7 +144,7 @@ public class CowRecords {
         return found.stream().collect(Collectors.groupingBy(event -> event.animalId));
     }
 
-    static <E, T> List<T> map(List<E> rows, Function<E, T> toLibrary) {
+    private static <E, T> List<T> map(List<E> rows, Function<E, T> toLibrary) {
         return rows == null ? List.of() : rows.stream().map(toLibrary).toList();
     }
 }

@@ -26,7 +26,7 @@ public class Events {
     public record Selection(String animalId, LocalDate from, LocalDate to, Position after, boolean includeWithdrawn) {
         private boolean holds(DatedRecord event) {
             return (includeWithdrawn || !event.withdrawn)
-                    && (animalId == null || (event instanceof AnimalEvent ofOne && animalId.equals(ofOne.animalId)))
+                    && (animalId == null || (event instanceof AnimalEvent one && animalId.equals(one.animalId)))
                     && (from == null || !event.date.isBefore(from))
                     && (to == null || !event.date.isAfter(to));
         }

@@ -1,5 +1,6 @@
 package org.pailbook.records.summary;
 
+import io.micrometer.core.annotation.Timed;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.time.LocalDate;
@@ -85,6 +86,7 @@ class SummaryQueries {
                 findings.map(WarningView::of).toList());
     }
 
+    @Timed(value = "pailbook.herd.summary", description = "Time a herd's summary takes")
     HerdSummaryView ofHerd(HerdRow herd, AsOf asOf) {
         List<CowRecord> all = records.ofHerd(herd, asOf.day()).stream()
                 .filter(record -> record.isBornBy(asOf.day()))

@@ -115,7 +115,10 @@ public record FigureView(
             String date,
             String field,
             String seen,
-            String expected) {
+            String expected,
+
+            @Schema(description = "Our id of the record it is about")
+            String record) {
         public static WarningView of(Finding finding) {
             return new WarningView(
                     finding.code().code(),
@@ -124,7 +127,8 @@ public record FigureView(
                     finding.date().map(Object::toString).orElse(null),
                     finding.field().orElse(null),
                     finding.seen().orElse(null),
-                    finding.expected().orElse(null));
+                    finding.expected().orElse(null),
+                    finding.record().orElse(null));
         }
     }
 

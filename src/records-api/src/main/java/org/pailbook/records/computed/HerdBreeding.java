@@ -1,0 +1,90 @@
+package org.pailbook.records.computed;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.pailbook.lactation.breeding.BreedingHistory;
+import org.pailbook.lactation.breeding.BreedingRecord;
+import org.pailbook.lactation.event.Insemination;
+import org.pailbook.lactation.event.PregnancyCheck;
+import org.pailbook.records.store.AnimalEvent;
+import org.pailbook.records.store.CowRecord;
+import org.pailbook.records.store.CowRecords;
+import org.pailbook.records.store.Events;
+import org.pailbook.records.store.HerdRow;
+import org.pailbook.records.store.PregnancyCheckRow;
+import org.pailbook.records.store.ServiceRow;
+
+/** Breeding records of a herd's animals from what is recorded of them. */
+@ApplicationScoped
+public class HerdBreeding {
+    /** Age of an embryo that is put in; common practice. Her pregnancy counts from the heat it belongs to. */
+    private static final int EMBRYO_AGE_DAYS = 7;
+
+    private final CowRecords records;
+    private final Events events;
+
+    @Inject
+    HerdBreeding(CowRecords records, Events events) {
+        this.records = records;
+        this.events = events;
+    }
+
+    /** An animal with her breeding record. */
+    public record BredCow(CowRecord record, BreedingRecord breeding) {}
+
+    /** All animals of a herd born by a day, also those that left. */
+    public List<BredCow> of(HerdRow herd, LocalDate asOf) {
+        Map<String, List<ServiceRow>> services = byAnimal(ServiceRow.class, herd, asOf);
+        Map<String, List<PregnancyCheckRow>> checks = byAnimal(PregnancyCheckRow.class, herd, asOf);
+        return records.ofHerd(herd, asOf).stream()
+                .filter(record -> record.isBornBy(asOf))
+                .map(record -> new BredCow(
+                        record,
+                        BreedingRecord.of(
+                                record.id(),
+                                history(
+                                        record,
+                                        services.getOrDefault(record.id(), List.of()),
+                                        checks.getOrDefault(record.id(), List.of())),
+                                asOf)))
+                .toList();
+    }
+
+    private <E extends AnimalEvent> Map<String, List<E>> byAnimal(Class<E> kind, HerdRow herd, LocalDate asOf) {
+        Events.Selection all = new Events.Selection(null, null, asOf, null, false);
+        return events.list(kind, herd, all, Integer.MAX_VALUE).stream()
+                .collect(Collectors.groupingBy(event -> event.animalId));
+    }
+
+    private static BreedingHistory history(
+            CowRecord record, List<ServiceRow> services, List<PregnancyCheckRow> checks) {
+        return new BreedingHistory(
+                record.breed().orElse(""),
+                record.history().calvings(),
+                services.stream().map(HerdBreeding::service).toList(),
+                checks.stream().map(HerdBreeding::check).toList(),
+                record.history().abortions(),
+                record.history().dryOffs(),
+                record.history().departures(),
+                Optional.empty());
+    }
+
+    private static Insemination service(ServiceRow row) {
+        boolean embryo = "implantation".equals(row.method);
+        return Insemination.on(embryo ? row.date.minusDays(EMBRYO_AGE_DAYS) : row.date);
+    }
+
+    private static PregnancyCheck check(PregnancyCheckRow row) {
+        PregnancyCheck.Result result = switch (row.result) {
+            case "pregnant", "multiple" -> PregnancyCheck.Result.PREGNANT;
+            case "empty" -> PregnancyCheck.Result.OPEN;
+            default -> PregnancyCheck.Result.DOUBTFUL;
+        };
+        return PregnancyCheck.of(row.date, result);
+    }
+}

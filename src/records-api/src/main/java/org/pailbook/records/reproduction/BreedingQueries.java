@@ -1,0 +1,180 @@
+package org.pailbook.records.reproduction;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.pailbook.lactation.breeding.BreedingIntervals;
+import org.pailbook.lactation.breeding.BreedingList;
+import org.pailbook.lactation.breeding.BreedingRecord;
+import org.pailbook.lactation.breeding.BreedingSettings;
+import org.pailbook.lactation.breeding.BreedingSummary;
+import org.pailbook.lactation.breeding.BreedingWorklist;
+import org.pailbook.lactation.breeding.CycleRates;
+import org.pailbook.lactation.breeding.ListedCow;
+import org.pailbook.lactation.breeding.ServiceOutcomes;
+import org.pailbook.lactation.breeding.TimeToPregnancy;
+import org.pailbook.lactation.finding.Finding;
+import org.pailbook.lactation.finding.Severity;
+import org.pailbook.records.computed.HerdBreeding;
+import org.pailbook.records.exchange.KnownHerd;
+import org.pailbook.records.store.CowRecord;
+import org.pailbook.records.wire.AsOf;
+import org.pailbook.records.wire.FigureView;
+import org.pailbook.records.wire.FigureView.WarningView;
+import org.pailbook.records.wire.MeasuredView;
+
+/** Breeding lists and measures from what is recorded. */
+@ApplicationScoped
+class BreedingQueries {
+    private static final List<String> CAUTIONS = List.of(
+            "A cow nobody checked is neither pregnant nor open. Make sure that a cow served before is open before she is served again.",
+            "Abortion, afterbirth kept, abnormal discharge, or returns at odd intervals: ask your veterinarian. Hormones are on prescription only; nothing here proposes one.");
+
+    private final HerdBreeding breeding;
+
+    @Inject
+    BreedingQueries(HerdBreeding breeding) {
+        this.breeding = breeding;
+    }
+
+    WorklistView worklist(KnownHerd known, BreedingSettings settings) {
+        AsOf asOf = known.asOf();
+        List<HerdBreeding.BredCow> cows = breeding.of(known.herd(), asOf.day());
+        Map<String, CowRecord> byId = cows.stream()
+                .map(HerdBreeding.BredCow::record)
+                .collect(Collectors.toMap(CowRecord::id, Function.identity()));
+        List<BreedingRecord> records =
+                cows.stream().map(HerdBreeding.BredCow::breeding).toList();
+        Map<BreedingList, List<ListedCow>> listed =
+                BreedingWorklist.with(settings).of(records).stream().collect(Collectors.groupingBy(ListedCow::list));
+        List<Finding> findings =
+                BreedingSummary.of(records, settings, asOf.day()).findings();
+        return new WorklistView(
+                known.herd().code,
+                asOf.day().toString(),
+                asOf.knownAtText(),
+                asOf.computedAt().toString(),
+                status(findings),
+                SettingsView.of(settings),
+                Arrays.stream(BreedingList.values())
+                        .map(list -> new WorklistView.ListView(
+                                list.wireName(),
+                                list.rule(),
+                                list.source(),
+                                list.howKnown().name().toLowerCase(Locale.ROOT).replace('_', '-'),
+                                listed.getOrDefault(list, List.of()).stream()
+                                        .map(cow -> cow(cow, byId.get(cow.cow().animal()), settings))
+                                        .toList()))
+                        .toList(),
+                findings.stream().map(WarningView::of).toList(),
+                CAUTIONS);
+    }
+
+    private static String status(List<Finding> findings) {
+        return findings.stream().anyMatch(finding -> finding.severity() == Severity.BLOCKS) ? "notEnoughData" : "ok";
+    }
+
+    private static WorklistView.CowView cow(ListedCow listed, CowRecord record, BreedingSettings settings) {
+        BreedingRecord cow = listed.cow();
+        return new WorklistView.CowView(
+                record.shownIdentifier(),
+                record.name().orElse(null),
+                cow.now().parity(),
+                cow.daysSinceCalving().isPresent()
+                        ? (Integer) cow.daysSinceCalving().getAsInt()
+                        : null,
+                cow.state().name().toLowerCase(Locale.ROOT),
+                cow.now()
+                        .lastService()
+                        .map(service -> service.date().toString())
+                        .orElse(null),
+                listed.day().toString(),
+                listed.why(),
+                cow.expectedCalving()
+                        .map(expected -> new WorklistView.ExpectedView(
+                                expected.conception().toString(),
+                                expected.due().toString(),
+                                expected.earliest().toString(),
+                                expected.latest().toString(),
+                                expected.dryOff(settings.dryDays()).toString(),
+                                expected.findings().stream()
+                                        .map(WarningView::of)
+                                        .toList()))
+                        .orElse(null));
+    }
+
+    BreedingSummaryView summary(KnownHerd known, BreedingSettings settings) {
+        AsOf asOf = known.asOf();
+        List<BreedingRecord> records = breeding.of(known.herd(), asOf.day()).stream()
+                .map(HerdBreeding.BredCow::breeding)
+                .toList();
+        BreedingSummary summary = BreedingSummary.of(records, settings, asOf.day());
+        CycleRates cycles = summary.cycles();
+        return new BreedingSummaryView(
+                known.herd().code,
+                asOf.day().toString(),
+                asOf.knownAtText(),
+                asOf.computedAt().toString(),
+                status(summary.findings()),
+                summary.from().toString(),
+                SettingsView.of(settings),
+                MeasuredView.of(cycles.pregnancyRateOfLateCycles()),
+                measures(summary),
+                cycles.cycles().stream()
+                        .map(cycle -> new BreedingSummaryView.CycleView(
+                                cycle.first().toString(),
+                                cycle.last().toString(),
+                                cycle.eligible(),
+                                cycle.served(),
+                                cycle.pregnant(),
+                                cycle.pending(),
+                                MeasuredView.of(cycles.inseminationRisk(cycle)),
+                                MeasuredView.of(cycles.pregnancyRate(cycle))))
+                        .toList(),
+                timeToPregnancy(summary.intervals().timeToPregnancy()),
+                summary.findings().stream().map(WarningView::of).toList(),
+                CAUTIONS);
+    }
+
+    private static List<MeasuredView> measures(BreedingSummary summary) {
+        ServiceOutcomes outcomes = summary.outcomes();
+        BreedingIntervals intervals = summary.intervals();
+        return Stream.of(
+                        summary.cycles().pregnancyRateOfYear(),
+                        summary.cycles().inseminationRiskOfYear(),
+                        summary.cycles().pregnanciesPerCowCycle(),
+                        outcomes.conceptionRisk(),
+                        outcomes.servicesPerConception(),
+                        outcomes.servicesPerConceptionStrict(),
+                        outcomes.pregnancyLoss(),
+                        intervals.daysToFirstService(),
+                        intervals.daysOpen(),
+                        intervals.daysOpenSoFar(),
+                        intervals.projectedCalvingInterval(),
+                        intervals.calvingInterval())
+                .map(MeasuredView::of)
+                .toList();
+    }
+
+    private static BreedingSummaryView.TimeToPregnancyView timeToPregnancy(TimeToPregnancy.Curve curve) {
+        return new BreedingSummaryView.TimeToPregnancyView(
+                curve.cows(),
+                curve.pregnant(),
+                FigureView.of(curve.median(), true),
+                curve.steps().stream()
+                        .map(step -> new BreedingSummaryView.StepView(
+                                step.day(),
+                                step.atRisk(),
+                                step.pregnant(),
+                                step.stillOpenShare(),
+                                step.standardError(),
+                                new FigureView.Ends(step.low(), step.high())))
+                        .toList());
+    }
+}

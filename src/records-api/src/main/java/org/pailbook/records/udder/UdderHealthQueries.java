@@ -1,0 +1,155 @@
+package org.pailbook.records.udder;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.pailbook.lactation.figure.Measured;
+import org.pailbook.lactation.finding.Finding;
+import org.pailbook.lactation.finding.Severity;
+import org.pailbook.lactation.summary.CowOnDay;
+import org.pailbook.lactation.testday.TestDay;
+import org.pailbook.lactation.udderhealth.CellCountCut;
+import org.pailbook.lactation.udderhealth.CowCellCounts;
+import org.pailbook.lactation.udderhealth.HerdCellCounts;
+import org.pailbook.lactation.udderhealth.SomaticCellScore;
+import org.pailbook.lactation.udderhealth.TankLimit;
+import org.pailbook.lactation.udderhealth.TankLimits;
+import org.pailbook.lactation.udderhealth.TankStanding;
+import org.pailbook.lactation.udderhealth.VeterinaryTrigger;
+import org.pailbook.lactation.withheld.MilkedCow;
+import org.pailbook.records.computed.HerdMilkRecords;
+import org.pailbook.records.exchange.KnownHerd;
+import org.pailbook.records.store.AnimalIdentifier;
+import org.pailbook.records.store.CowRecord;
+import org.pailbook.records.store.CowRecords;
+import org.pailbook.records.wire.AsOf;
+import org.pailbook.records.wire.FigureView.WarningView;
+import org.pailbook.records.wire.MeasuredView;
+
+/** Udder health from what is recorded. */
+@ApplicationScoped
+class UdderHealthQueries {
+    private static final List<String> CAUTIONS = List.of(
+            VeterinaryTrigger.CAUTION,
+            "Keeping a cow's milk out of the tank does not treat her; feeding or selling it may be forbidden where you are.");
+
+    private final CowRecords records;
+    private final HerdMilkRecords milk;
+    private final TankQueries tank;
+
+    @Inject
+    UdderHealthQueries(CowRecords records, HerdMilkRecords milk, TankQueries tank) {
+        this.records = records;
+        this.milk = milk;
+        this.tank = tank;
+    }
+
+    /** An animal with her lactations on the day. */
+    record Animal(CowRecord record, CowOnDay onDay) {}
+
+    UdderHealthView of(KnownHerd known, CellCountCut cut, Optional<TankLimit> limit) {
+        AsOf asOf = known.asOf();
+        LocalDate day = asOf.day();
+        List<Animal> animals = records.ofHerd(known.herd(), day).stream()
+                .filter(record -> record.isBornBy(day))
+                .map(record -> new Animal(record, record.onDay(day)))
+                .toList();
+        List<CowCellCounts> counts = animals.stream()
+                .map(animal -> new CowCellCounts(
+                        animal.record().id(),
+                        animal.onDay().hasLeft(),
+                        animal.onDay().lactations().lactations()))
+                .toList();
+        List<MilkedCow> milked =
+                milk.of(known.herd(), animals.stream().map(Animal::record).toList(), day);
+        HerdCellCounts herd = HerdCellCounts.of(counts, cut, day);
+        Optional<TankStanding> standing = limit.map(one -> tank.standing(known.herd(), one, day));
+        List<Finding> findings = herd.findings();
+        boolean blocked = findings.stream().anyMatch(finding -> finding.severity() == Severity.BLOCKS);
+        return new UdderHealthView(
+                known.herd().code,
+                day.toString(),
+                asOf.knownAtText(),
+                asOf.computedAt().toString(),
+                blocked ? "notEnoughData" : "ok",
+                cut.highFromThousandPerMl(),
+                herd.lastTestDate().map(LocalDate::toString).orElse(null),
+                views(Stream.concat(Stream.of(herd.prevalence()), herd.ratesOfLastTest().stream())),
+                views(Stream.concat(herd.ratesOfYear().stream(), Stream.of(herd.freshHeifersHigh()))),
+                views(herd.ratesOverDryPeriod().stream()),
+                cows(animals, counts, herd, cut, day),
+                tank.view(known.herd(), animals, milked, herd.lastTestDate(), standing, day),
+                TankLimits.all().stream()
+                        .map(one -> new UdderHealthView.LimitView(
+                                one.id(),
+                                one.place(),
+                                one.limitThousandPerMl(),
+                                one.validFrom().map(LocalDate::toString).orElse(null),
+                                one.source()))
+                        .toList(),
+                triggers(animals, milked, herd, standing, day),
+                findings.stream().map(WarningView::of).toList(),
+                CAUTIONS);
+    }
+
+    private static List<MeasuredView> views(Stream<Measured> measures) {
+        return measures.map(MeasuredView::of).toList();
+    }
+
+    private static List<UdderHealthView.CowView> cows(
+            List<Animal> animals, List<CowCellCounts> counts, HerdCellCounts herd, CellCountCut cut, LocalDate day) {
+        List<UdderHealthView.CowView> cows = new ArrayList<>();
+        for (int i = 0; i < animals.size(); i++) {
+            CowCellCounts cow = counts.get(i);
+            CowRecord record = animals.get(i).record();
+            Optional<TestDay> last = cow.lastCounted(day).filter(test -> herd.isOfLastTest(test.date()));
+            if (last.isPresent() && !cow.hasLeft()) {
+                double scc = last.get().sccThousandPerMl().orElseThrow();
+                cows.add(new UdderHealthView.CowView(
+                        record.shownIdentifier(),
+                        record.name().orElse(null),
+                        cow.lactations()
+                                .get(cow.lactations().size() - 1)
+                                .lactation()
+                                .parity(),
+                        last.get().date().toString(),
+                        scc,
+                        SomaticCellScore.score(scc),
+                        cut.isHigh(last.get()),
+                        cow.lastPair(cut, day)
+                                .map(pair -> pair.state().wireName())
+                                .orElse(null)));
+            }
+        }
+        cows.sort(Comparator.comparingDouble(UdderHealthView.CowView::sccThousandPerMl)
+                .reversed());
+        return cows;
+    }
+
+    private static List<UdderHealthView.TriggerView> triggers(
+            List<Animal> animals,
+            List<MilkedCow> milked,
+            HerdCellCounts herd,
+            Optional<TankStanding> standing,
+            LocalDate day) {
+        List<UdderHealthView.TriggerView> triggers = new ArrayList<>();
+        for (int i = 0; i < animals.size(); i++) {
+            AnimalIdentifier animal = animals.get(i).record().shownIdentifier();
+            if (!animals.get(i).onDay().hasLeft()) {
+                MilkedCow cow = milked.get(i);
+                VeterinaryTrigger.ofCow(cow.foremilkChecks(), cow.lastCalving(), day).stream()
+                        .map(one -> new UdderHealthView.TriggerView(one.wireName(), one.words(), animal))
+                        .forEach(triggers::add);
+            }
+        }
+        VeterinaryTrigger.ofHerd(herd.newInfectionRisksOfLastTwoTests(), herd.freshHeifersHigh(), standing).stream()
+                .map(one -> new UdderHealthView.TriggerView(one.wireName(), one.words(), null))
+                .forEach(triggers::add);
+        return triggers;
+    }
+}

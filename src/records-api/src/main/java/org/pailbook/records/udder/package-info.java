@@ -1,0 +1,2 @@
+/** Udder health of a herd by cell counts and foremilk. */
+package org.pailbook.records.udder;

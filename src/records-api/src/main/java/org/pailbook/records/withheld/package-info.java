@@ -1,0 +1,2 @@
+/** Whose milk must stay out of the tank. */
+package org.pailbook.records.withheld;
