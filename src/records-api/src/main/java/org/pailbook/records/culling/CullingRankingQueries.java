@@ -22,12 +22,10 @@ import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.finding.FindingCode;
 import org.pailbook.lactation.method.PublishedMethod;
 import org.pailbook.records.computed.AssumedView;
+import org.pailbook.records.computed.HerdBreeding;
 import org.pailbook.records.computed.HerdLearning;
 import org.pailbook.records.culling.CullingRankingView.CowLineView;
 import org.pailbook.records.culling.CullingRankingView.NotRankedView;
-import org.pailbook.records.store.BreedingRecords;
-import org.pailbook.records.store.CowRecord;
-import org.pailbook.records.store.CowRecords;
 import org.pailbook.records.store.HerdRow;
 import org.pailbook.records.store.Prices;
 import org.pailbook.records.wire.AsOf;
@@ -38,14 +36,12 @@ import org.pailbook.records.wire.FigureView.WarningView;
 /** Sets a herd in the order of what keeping each cow is worth, from what is recorded. */
 @ApplicationScoped
 class CullingRankingQueries {
-    private final CowRecords records;
-    private final BreedingRecords breeding;
+    private final HerdBreeding breeding;
     private final Prices prices;
     private final HerdLearning learning;
 
     @Inject
-    CullingRankingQueries(CowRecords records, BreedingRecords breeding, Prices prices, HerdLearning learning) {
-        this.records = records;
+    CullingRankingQueries(HerdBreeding breeding, Prices prices, HerdLearning learning) {
         this.breeding = breeding;
         this.prices = prices;
         this.learning = learning;
@@ -53,18 +49,17 @@ class CullingRankingQueries {
 
     CullingRankingView of(HerdRow herd, AsOf asOf) {
         LocalDate day = asOf.day();
-        List<CowRecord> all = records.ofHerd(herd, day).stream()
-                .filter(record -> record.isBornBy(day))
-                .toList();
+        List<HerdBreeding.BredCow> bred = breeding.of(herd, day);
         RankedHerd ranked = RankedHerd.of(
-                all,
+                bred,
                 learning.teach(
-                        herd, day, all.stream().map(record -> record.onDay(day)).toList()),
-                breeding.ofHerd(herd, all, day));
+                        herd,
+                        day,
+                        bred.stream().map(one -> one.record().onDay(day)).toList()));
         List<CullingCow> cows = ranked.cows();
         CullingLines lines = new CullingLines(
                 ranked.byId(), cows.stream().collect(Collectors.toMap(CullingCow::cow, Function.identity())));
-        HerdParameters parameters = ranked.parameters();
+        HerdParameters parameters = ranked.parameters(day);
         Optional<HerdPrices> known = prices.on(herd, day).flatMap(HerdPrices::of);
         if (known.isEmpty() || !CowValueTable.hasValue(known.get().prices(), parameters)) {
             FindingCode why = known.isEmpty() ? FindingCode.PRICES_NOT_SET : FindingCode.PRICES_CONTRADICT;

@@ -1,5 +1,6 @@
 package org.pailbook.records.culling;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -23,6 +24,7 @@ import org.pailbook.lactation.summary.CowOnDay;
 import org.pailbook.lactation.summary.CowState;
 import org.pailbook.lactation.summary.HerdKnowledge;
 import org.pailbook.lactation.testday.AssembledLactation;
+import org.pailbook.records.computed.HerdBreeding;
 import org.pailbook.records.store.CowRecord;
 
 /** A herd's cows, in milk or dry, as the value of each needs them: place in the lactation, pregnancy, milk level against her group. */
@@ -68,18 +70,18 @@ final class RankedHerd {
     }
 
     /**
-     * @param records one for each cow, in the same order
-     * @param cows taught what is known of the herd
+     * @param bred the herd's animals
+     * @param cows the same in the same order, taught what is known of the herd
      */
-    static RankedHerd of(List<CowRecord> records, List<CowOnDay> cows, Map<String, BreedingRecord> breeding) {
+    static RankedHerd of(List<HerdBreeding.BredCow> bred, List<CowOnDay> cows) {
         List<Candidate> candidates = new ArrayList<>();
         for (int i = 0; i < cows.size(); i++) {
             CowOnDay cow = cows.get(i);
             if (cow.state() == CowState.IN_MILK || cow.state() == CowState.DRY) {
                 candidates.add(new Candidate(
-                        records.get(i),
+                        bred.get(i).record(),
                         cow,
-                        breeding.get(cow.animal()),
+                        bred.get(i).breeding(),
                         cow.milkProjection(cow.lactations().latest().orElseThrow())));
             }
         }
@@ -121,7 +123,7 @@ final class RankedHerd {
     }
 
     /** The reference set with the curves of the herd's commonest breed, as learned from its tests. */
-    HerdParameters parameters() {
+    HerdParameters parameters(LocalDate asOf) {
         String breed = candidates.stream()
                 .map(one -> one.cow().breed())
                 .collect(Collectors.groupingBy(name -> name, Collectors.counting()))
@@ -134,7 +136,7 @@ final class RankedHerd {
         List<ParityGroup> groups = IntStream.rangeClosed(1, PARITIES)
                 .mapToObj(parity -> {
                     ParityGroup reference = HerdParameters.REFERENCE.group(parity);
-                    LactationStandard standard = knowledge.milkStandard("", breed, parity);
+                    LactationStandard standard = knowledge.milkStandard("", breed, parity, asOf);
                     return new ParityGroup(
                             MilkByMonth.ofMeanTo(standard::meanKg, Math.min(LAST_DAY_OF_MEAN, standard.lastDay())),
                             reference.bodyWeightKg(),

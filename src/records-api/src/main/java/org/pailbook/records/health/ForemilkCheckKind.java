@@ -64,7 +64,7 @@ public final class ForemilkCheckKind extends EventKind<ForemilkCheckRow> {
         fields.require("finding");
         record.finding = fields.code("finding", FINDING_CODES);
         record.udder = fields.code("udder", UDDER_CODES);
-        record.cowIll = fields.truth("cowIll");
+        record.cowIll = fields.flag("cowIll");
         record.action = fields.code("action", ACTION_CODES);
         record.checkedBy = fields.text("checkedBy", 100);
         record.note = fields.text("note", 4000);

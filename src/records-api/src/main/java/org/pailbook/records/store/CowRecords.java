@@ -137,7 +137,7 @@ public class CowRecords {
     }
 
     /** Events of a kind by animal, each in order of day; of some animals, or of all if {@code onlyAnimals} is null. */
-    <E extends AnimalEvent> Map<String, List<E>> events(
+    private <E extends AnimalEvent> Map<String, List<E>> events(
             Class<E> kind, HerdRow herd, Collection<String> onlyAnimals, LocalDate asOf) {
         // the sum keeps the databases from taking the index by change, which holds nearly every row here
         var query = entities.createQuery(
@@ -164,7 +164,7 @@ public class CowRecords {
         return found.stream().collect(Collectors.groupingBy(event -> event.animalId));
     }
 
-    static <E, T> List<T> map(List<E> rows, Function<E, T> toLibrary) {
+    private static <E, T> List<T> map(List<E> rows, Function<E, T> toLibrary) {
         return rows == null ? List.of() : rows.stream().map(toLibrary).toList();
     }
 }

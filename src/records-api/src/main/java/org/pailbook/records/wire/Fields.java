@@ -122,6 +122,15 @@ public final class Fields {
         return node == null ? null : measure(pointer(name), node);
     }
 
+    /** A finite number between two bounds, both allowed, of any precision. */
+    public Double measure(String name, double least, double most) {
+        Double value = measure(name);
+        if (value != null && !(value >= least && value <= most)) {
+            return wrong(name, "out-of-range", "must lie from " + least + " to " + most, object.get(name));
+        }
+        return value;
+    }
+
     /** Such values in an array; null if absent or no array. */
     public double[] measures(String name, int most) {
         JsonNode node = present(name);
@@ -168,7 +177,7 @@ public final class Fields {
         return node.intValue();
     }
 
-    /** True or false. */
+    /** {@code true} or {@code false}. */
     public Boolean flag(String name) {
         JsonNode node = present(name);
         if (node == null) {
@@ -177,15 +186,6 @@ public final class Fields {
         return node.isBoolean()
                 ? (Boolean) node.booleanValue()
                 : wrong(name, "not-a-boolean", "must be true or false", node);
-    }
-
-    /** A finite number between two bounds, both allowed, of any precision. */
-    public Double measure(String name, double least, double most) {
-        Double value = measure(name);
-        if (value != null && !(value >= least && value <= most)) {
-            return wrong(name, "out-of-range", "must lie from " + least + " to " + most, object.get(name));
-        }
-        return value;
     }
 
     public LocalDate date(String name) {
