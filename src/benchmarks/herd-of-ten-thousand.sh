@@ -13,5 +13,5 @@ set -euo pipefail
 here=$(cd "$(dirname "${BASH_SOURCE[0]}")" && pwd)
 work=$(mktemp -d)
 trap 'rm -rf "$work"' EXIT
-export PAILBOOK_DATA=$work/data
+export PAILBOOK_DATA=$work/data PAILBOOK_REQUESTS_PER_MINUTE=0 PAILBOOK_BULKS_PER_MINUTE=0
 python3 "$here/herd_of_ten_thousand.py" "${PAILBOOK_TARGET:-$here/../records-api/target}/quarkus-app/quarkus-run.jar" "$work" "${1:-10000}" "${2:-5}"

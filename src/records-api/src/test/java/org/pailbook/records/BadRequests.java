@@ -213,8 +213,13 @@ final class BadRequests {
                 of("an unknown route below", get(HERD + "/milk"), 404, "no-such-route", ""),
                 of("an unknown route below an animal", get(ANIMAL + "/milk"), 404, "no-such-route", ""),
                 of("DELETE on a list", RawRequest.of("DELETE", TEST_DAYS), 405, "method-not-allowed", "@Allow"),
-                of("PUT on a herd", RawRequest.of("PUT", HERD), 405, "method-not-allowed", "@Allow"),
-                of("PATCH on an animal", RawRequest.of("PATCH", ANIMAL), 405, "method-not-allowed", "@Allow"),
+                of("PUT on all herds", RawRequest.of("PUT", "/v1/herds"), 405, "method-not-allowed", "@Allow"),
+                of(
+                        "PATCH on all animals",
+                        RawRequest.of("PATCH", HERD + "/animals"),
+                        405,
+                        "method-not-allowed",
+                        "@Allow"),
                 of("POST on a summary", post(HERD + "/summary", "{}"), 405, "method-not-allowed", "@Allow"),
                 parameter(
                         "an address of 9,000",
@@ -299,7 +304,7 @@ final class BadRequests {
                         post(
                                 "/v1/calculate/cow-value",
                                 "{\"cow\":{\"parity\":2,\"daysInMilk\":90,\"isToBeBred\":\"yes\"}}"),
-                        "not-a-truth",
+                        "not-a-boolean",
                         "/cow/isToBeBred"),
                 refused(
                         "a parity of the herd twice",

@@ -39,8 +39,11 @@ class ServiceArchitectureTest {
         "..records.reproduction..",
         "..records.udder..",
         "..records.withheld..",
+        "..records.culling..",
         "..records.calculate..",
-        "..records.feed.."
+        "..records.feed..",
+        "..records.report..",
+        "..records.page.."
     };
 
     private static final JavaClasses SERVICE = new ClassFileImporter()

@@ -9,17 +9,19 @@ import java.util.Map;
 import java.util.function.Function;
 import org.pailbook.benchmarks.projection.ComparedMethods.Begun;
 import org.pailbook.benchmarks.projection.ComparedMethods.OptionalProjected;
+import org.pailbook.lactation.figure.Interval;
+import org.pailbook.lactation.projection.Coverage;
 import org.pailbook.lactation.projection.IntervalCalibration;
 import org.pailbook.lactation.projection.ProjectionAccuracy;
 import org.pailbook.lactation.projection.ProjectionError;
-import org.pailbook.lactation.testday.Lactation;
 
 /**
  * How right each way of projecting is on a folder of measured lactations: bias, spread and size of the error, correlation and coverage by number of
  * tests. Every cow is projected from the other cows alone, and from her own first tests; where it says so, from her earlier lactations too.
  *
  * <p>Folder: {@code testdays*.csv} (animal, parity, breed, calving_date, test_date, milk_kg, fat_pct, protein_pct, scc_thousand) and {@code
- * truth*.csv} (animal, parity, milk_305_kg). Coverage is that of the intervals calibrated on open data, for methods that have a standard error.
+ * truth*.csv} (animal, parity, milk_305_kg). Coverage is that of a method's own intervals, or for
+ * methods with a standard error alone, of intervals calibrated on open data.
  */
 public final class AccuracyHarness {
     private static final int MOST_TESTS = 10;
@@ -45,17 +47,19 @@ public final class AccuracyHarness {
                 name);
         System.out.println("|---|---|---|---|---|---|---|---|---|");
         boolean[] hasError = new boolean[1];
+        int[][] inside = new int[Coverage.values().length + 1][MOST_TESTS + 1];
         List<ProjectionError> errors = new ArrayList<>();
         for (MeasuredLactation one : all) {
             int most = Math.min(MOST_TESTS, one.lactation().testDays().size());
             for (int tests = 0; tests <= most && one.milk305Kg().isPresent(); tests++) {
-                Lactation begun = Lactation.inMilk(
-                        one.lactation().parity(),
-                        one.lactation().calvingDate(),
-                        one.lactation().testDays().subList(0, tests));
-                OptionalProjected answer = method.apply(new Begun(one, begun));
+                OptionalProjected answer = method.apply(one.begun(tests));
                 if (answer.projected() != null) {
                     hasError[0] |= answer.projected().standardErrorKg().isPresent();
+                    count(
+                            answer.projected().inside(),
+                            tests,
+                            inside,
+                            one.milk305Kg().getAsDouble());
                     // a method without a standard error gets one that is not printed
                     errors.add(new ProjectionError(
                             tests,
@@ -67,9 +71,7 @@ public final class AccuracyHarness {
         }
         for (ProjectionAccuracy.Row row :
                 ProjectionAccuracy.of(errors, IntervalCalibration.OPEN_DATA).rows()) {
-            String coverage = hasError[0]
-                    ? String.format(Locale.ROOT, "%.2f | %.2f", row.coverage80Share(), row.coverage95Share())
-                    : "- | -";
+            String coverage = hasError[0] ? coverage(row, inside) : "- | -";
             System.out.printf(
                     Locale.ROOT,
                     "| %d | %d | %+.2f | %.0f | %.2f | %.0f | %.3f | %s |%n",
@@ -82,5 +84,23 @@ public final class AccuracyHarness {
                     row.correlation(),
                     coverage);
         }
+    }
+
+    /** Truths inside the intervals a method gave itself; the last row counts its answers. */
+    private static void count(List<Interval> intervals, int tests, int[][] inside, double trueKg) {
+        for (int i = 0; i < intervals.size(); i++) {
+            inside[i][tests] += intervals.get(i).low() <= trueKg
+                            && trueKg <= intervals.get(i).high()
+                    ? 1
+                    : 0;
+        }
+        inside[Coverage.values().length][tests] += intervals.isEmpty() ? 0 : 1;
+    }
+
+    private static String coverage(ProjectionAccuracy.Row row, int[][] inside) {
+        int own = inside[Coverage.values().length][row.tests()];
+        double share80 = own > 0 ? inside[0][row.tests()] / (double) own : row.coverage80Share();
+        double share95 = own > 0 ? inside[1][row.tests()] / (double) own : row.coverage95Share();
+        return String.format(Locale.ROOT, "%.3f | %.3f", share80, share95);
     }
 }

@@ -11,6 +11,8 @@ import org.apache.commons.math3.stat.regression.OLSMultipleLinearRegression;
 import org.pailbook.lactation.accumulation.TestIntervalMethod;
 import org.pailbook.lactation.curve.LactationCurve;
 import org.pailbook.lactation.curve.LactationCurves;
+import org.pailbook.lactation.figure.Figure;
+import org.pailbook.lactation.figure.Interval;
 import org.pailbook.lactation.method.Citation;
 import org.pailbook.lactation.method.HowKnown;
 import org.pailbook.lactation.projection.BestPrediction;
@@ -22,12 +24,14 @@ import org.pailbook.lactation.projection.ReferenceStandards;
 import org.pailbook.lactation.reference.DailySpread;
 import org.pailbook.lactation.reference.LactationStandard;
 import org.pailbook.lactation.reference.LactationTrait;
+import org.pailbook.lactation.summary.HerdKnowledge;
 import org.pailbook.lactation.testday.Lactation;
 import org.pailbook.lactation.testday.TestDay;
 
 /** The ways of projecting that are compared; each is given the other cows' lactations and the first tests of the one to project. */
 final class ComparedMethods {
     private static final int DAYS = 305;
+    private static final LocalDate EVER = LocalDate.of(9999, 1, 1);
     private static final Citation OTHERS = new Citation("the folder's own", 2024, "the other cows", HowKnown.OURS);
 
     /** Nothing held back, so that the other cows decide the mean. */
@@ -36,6 +40,7 @@ final class ComparedMethods {
 
     private final Map<String, LactationStandard> plain = new HashMap<>();
     private final Map<String, HerdStandards> learned = new HashMap<>();
+    private final Map<String, HerdKnowledge> known = new HashMap<>();
     private final List<MeasuredLactation> all;
 
     ComparedMethods(List<MeasuredLactation> all) {
@@ -47,8 +52,9 @@ final class ComparedMethods {
      *
      * @param kg projected
      * @param standardErrorKg of it; empty for methods that tell none
+     * @param inside 80 and 95 % intervals; empty for methods that leave them to the standard error
      */
-    record Projected(double kg, OptionalDouble standardErrorKg) {}
+    record Projected(double kg, OptionalDouble standardErrorKg, List<Interval> inside) {}
 
     /** What is to be projected: a lactation of a cow with its first tests only. */
     record Begun(MeasuredLactation whole, Lactation lactation) {
@@ -74,6 +80,7 @@ final class ComparedMethods {
         Map<String, Function<Begun, OptionalProjected>> methods = new LinkedHashMap<>();
         methods.put("best prediction, learned standards", begun -> best(begun, learned(begun, false)));
         methods.put("the same with the cow's earlier lactations", begun -> best(begun, learned(begun, true)));
+        methods.put("as the service projects: shipped standards, the other cows as history", this::asTheService);
         methods.put("best prediction, plain standard", begun -> best(begun, plain(begun.whole())));
         methods.put("last-test ratio", this::lastTestRatio);
         methods.put("ratio to the mean curve", this::ratio);
@@ -87,8 +94,43 @@ final class ComparedMethods {
         static final OptionalProjected NONE = new OptionalProjected(null);
 
         static OptionalProjected of(double kg) {
-            return new OptionalProjected(new Projected(kg, OptionalDouble.empty()));
+            return new OptionalProjected(new Projected(kg, OptionalDouble.empty(), List.of()));
         }
+    }
+
+    /** Our own way, the bare number, kg. */
+    double learnedKg(Begun begun) {
+        return best(begun, learned(begun, false)).projected().kg();
+    }
+
+    /**
+     * The path of {@code POST /v1/calculate/projections} with the other cows' lactations as history. Where the folder is the open one, the shipped standards were
+     * made from it too, the cow among them, which flatters it a little.
+     */
+    private OptionalProjected asTheService(Begun begun) {
+        MeasuredLactation cow = begun.whole();
+        HerdKnowledge herd = known.computeIfAbsent(
+                cow.animal(),
+                animal -> HerdKnowledge.learn(
+                        all.stream()
+                                .filter(one -> !one.animal().equals(animal))
+                                .map(one -> new HerdLactation(one.animal(), one.breed(), one.lactation()))
+                                .toList(),
+                        EVER));
+        Lactation lactation = begun.lactation();
+        LocalDate asOf = begun.tests() == 0
+                ? lactation.calvingDate()
+                : lactation.testDays().get(begun.tests() - 1).date();
+        Projection305 projection = herd.method()
+                .project(
+                        lactation,
+                        herd.milkStandard(cow.animal(), cow.breed(), lactation.parity(), lactation.calvingDate()),
+                        asOf);
+        Figure milk = projection.milk305();
+        return new OptionalProjected(new Projected(
+                milk.orThrow(),
+                OptionalDouble.of(projection.standardErrorKg()),
+                List.of(milk.interval(0.80).orElseThrow(), milk.interval(0.95).orElseThrow())));
     }
 
     private static OptionalProjected best(Begun begun, LactationStandard standard) {
@@ -99,7 +141,7 @@ final class ComparedMethods {
                         standard,
                         begun.lactation().calvingDate().plusDays(DAYS + 30));
         return new OptionalProjected(
-                new Projected(projection.milk305Kg(), OptionalDouble.of(projection.standardErrorKg())));
+                new Projected(projection.milk305Kg(), OptionalDouble.of(projection.standardErrorKg()), List.of()));
     }
 
     private static OptionalProjected held(Begun begun) {
@@ -155,13 +197,13 @@ final class ComparedMethods {
                         all.stream()
                                 .map(one -> new HerdLactation(one.animal(), one.breed(), one.lactation()))
                                 .toList(),
-                        LocalDate.of(9999, 1, 1),
+                        EVER,
                         startingFromOthers(animal),
                         WIDE));
         return withPast
                 ? herd.forCowWithHerPast(
                         cow.animal(), cow.breed(), parity, cow.lactation().calvingDate(), LactationTrait.MILK)
-                : herd.forCow(cow.animal(), cow.breed(), parity, LactationTrait.MILK);
+                : herd.forCow(cow.animal(), cow.breed(), parity, cow.lactation().calvingDate(), LactationTrait.MILK);
     }
 
     private ReferenceStandards startingFromOthers(String animal) {

@@ -50,6 +50,16 @@ record MeasuredLactation(String animal, String breed, Lactation lactation, Optio
         return lactations;
     }
 
+    /** The same with its first tests only. */
+    ComparedMethods.Begun begun(int tests) {
+        return new ComparedMethods.Begun(
+                this,
+                Lactation.inMilk(
+                        lactation.parity(),
+                        lactation.calvingDate(),
+                        lactation.testDays().subList(0, tests)));
+    }
+
     private static TestDay testDay(Map<String, String> row) {
         return new TestDay(
                 LocalDate.parse(row.get("test_date")),

@@ -5,14 +5,14 @@ import java.time.temporal.ChronoUnit;
 import java.util.List;
 
 /**
- * How much a lactation counts by its age: one that calved four years before the herd's newest counts half, for herds move on. A rule of ours.
+ * How much a lactation counts by its age: one that calved six years before the herd's newest counts half, for herds move on. A rule of ours.
  *
  * @param newest last calving of the herd
  * @param newestAnimal whose it was
  * @param newestOfOthers last calving of another cow
  */
 record AgeWeights(LocalDate newest, String newestAnimal, LocalDate newestOfOthers) {
-    private static final double HALF_WEIGHT_DAYS = 4 * 365.25;
+    private static final double HALF_WEIGHT_DAYS = 6 * 365.25;
 
     static AgeWeights of(List<HerdLactation> lactations) {
         LocalDate newest = LocalDate.MIN;

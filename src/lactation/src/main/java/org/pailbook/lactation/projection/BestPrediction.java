@@ -51,7 +51,7 @@ public final class BestPrediction implements PublishedMethod {
 
     @Override
     public int version() {
-        return 1;
+        return 2;
     }
 
     @Override

@@ -23,7 +23,7 @@ import org.pailbook.lactation.testday.UsableTests;
  * of the herd, a part belongs to breed and parity. Both are shrunk: with no history the standard is the reference with the uncertainty of an
  * unknown herd, with many lactations it is the herd's own curve. The spread of lactations is learned likewise. A cow's own lactations
  * never take part in her own standard. Tests of one cow are not independent; generalised least squares weighs them so. A herd moves on:
- * a lactation that calved four years before the newest one counts half. The calving season moves the level where the herd shows one
+ * a lactation that calved six years before the newest one counts half. The calving season moves the level where the herd shows one
  * ({@link CalvingSeason}). Half weight and season are rules of ours.
  *
  * <p>Correlations between days: r .998, daily error .18 of the variance (fat .23, protein .28; score r .995, .25), change in the first weeks as

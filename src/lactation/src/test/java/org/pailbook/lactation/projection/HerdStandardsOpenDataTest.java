@@ -100,7 +100,7 @@ class HerdStandardsOpenDataTest {
     // with 0 to 10 tests. Ours as measured; the tolerance is half the last digit.
     @ParameterizedTest
     @CsvSource({
-        "1, 838, 824",
+        "1, 838, 823",
         "2, 688, 664",
         "3, 553, 525",
         "4, 499, 492",
@@ -121,8 +121,8 @@ class HerdStandardsOpenDataTest {
     // mean absolute error in percent of the mean true yield; fat and protein are told of by milk too
     @ParameterizedTest
     @CsvSource({
-        "MILK, 1, 10.63", "MILK, 2, 8.33", "MILK, 3, 6.68", "MILK, 5, 5.12", "MILK, 8, 2.72",
-        "FAT, 1, 9.34", "FAT, 2, 7.88", "FAT, 3, 6.48", "FAT, 5, 5.07", "FAT, 8, 3.28",
+        "MILK, 1, 10.62", "MILK, 2, 8.34", "MILK, 3, 6.67", "MILK, 5, 5.12", "MILK, 8, 2.72",
+        "FAT, 1, 9.35", "FAT, 2, 7.89", "FAT, 3, 6.49", "FAT, 5, 5.08", "FAT, 8, 3.28",
         "PROTEIN, 1, 10.09", "PROTEIN, 2, 8.37", "PROTEIN, 3, 6.91", "PROTEIN, 5, 5.35", "PROTEIN, 8, 2.96"
     })
     void meanAbsoluteErrors(LactationTrait trait, int tests, double percent) {
@@ -159,7 +159,7 @@ class HerdStandardsOpenDataTest {
     // milk without and with her past,
     // as measured; with more tests the past says nothing that the tests do not.
     @ParameterizedTest
-    @CsvSource({"0, 1237, 947", "1, 951, 827", "2, 717, 664", "3, 604, 590"})
+    @CsvSource({"0, 1240, 948", "1, 952, 826", "2, 718, 663", "3, 605, 589"})
     void aCowsPastTellsWhileTestsAreFew(int tests, double withoutKg, double withKg) {
         List<OpenTestDays> all = OpenTestDays.read(SharedData.orSkip());
         List<ProjectionError> without = new ArrayList<>();

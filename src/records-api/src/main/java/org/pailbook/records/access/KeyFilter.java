@@ -6,6 +6,8 @@ import jakarta.inject.Inject;
 import jakarta.ws.rs.Priorities;
 import jakarta.ws.rs.container.ContainerRequestContext;
 import jakarta.ws.rs.container.ResourceInfo;
+import jakarta.ws.rs.core.Response;
+import java.net.URI;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
@@ -23,33 +25,54 @@ public class KeyFilter {
     private static final Set<String> NAMES_OF_KEYS =
             Set.of("key", "apikey", "api_key", "api-key", "x-api-key", "access_token", "token", "password");
 
+    private static final String SIGN_IN = "/pages/sign-in";
+
     private final Login login;
+    private final Sessions sessions;
     private final RateLimits limits;
     private final Caller caller;
     private final OpenSampleHerd openSampleHerd;
     private final RoutingContext routing;
 
     @Inject
-    KeyFilter(Login login, RateLimits limits, Caller caller, OpenSampleHerd openSampleHerd, RoutingContext routing) {
+    KeyFilter(
+            Login login,
+            Sessions sessions,
+            RateLimits limits,
+            Caller caller,
+            OpenSampleHerd openSampleHerd,
+            RoutingContext routing) {
         this.login = login;
+        this.sessions = sessions;
         this.limits = limits;
         this.caller = caller;
         this.openSampleHerd = openSampleHerd;
         this.routing = routing;
     }
 
+    /** An answer for whoever is to be sent elsewhere; mostly none. */
     @ServerRequestFilter(priority = Priorities.AUTHENTICATION)
-    public void identify(ContainerRequestContext request, ResourceInfo resource) {
+    public Optional<Response> identify(ContainerRequestContext request, ResourceInfo resource) {
         refuseKeyInAddress(request);
         if (resource.getResourceClass().isAnnotationPresent(WithoutKey.class)) {
-            return;
+            return Optional.empty();
         }
+        boolean isPage = resource.getResourceClass().isAnnotationPresent(WithSession.class);
         Optional<String> sent = SentKey.in(request::getHeaderString);
         if (sent.isEmpty()) {
+            Optional<ApiKeyRow> signedIn = isPage ? signedIn(request) : Optional.empty();
+            if (signedIn.isPresent()) {
+                accept(signedIn.get(), false);
+                return Optional.empty();
+            }
             if (openSampleHerd.admits()) {
                 caller.become(
                         "sample", "sample herd, reading only", EnumSet.of(Scope.READ), openSampleHerd.codes(), false);
-                return;
+                return Optional.empty();
+            }
+            if (isPage) {
+                // people are shown where to sign in; a challenge would open the browser's own box instead
+                return Optional.of(Response.seeOther(URI.create(SIGN_IN)).build());
             }
             throw SentKey.refused(
                     ProblemCode.NOT_AUTHENTICATED, "Send a key as X-API-Key, as Bearer token or as Basic password.");
@@ -58,8 +81,19 @@ public class KeyFilter {
                 login.accept(sent.get(), routing.request().remoteAddress().hostAddress());
         boolean isBulk = request.getMethod().equals("POST")
                 && request.getUriInfo().getPath().endsWith("/bulk");
+        accept(key, isBulk);
+        return Optional.empty();
+    }
+
+    private void accept(ApiKeyRow key, boolean isBulk) {
         limits.countRequest(key.id, isBulk, routing.response());
         caller.become(key);
+    }
+
+    /** Whoever signed in with a key that is still good. */
+    private Optional<ApiKeyRow> signedIn(ContainerRequestContext request) {
+        return Optional.ofNullable(request.getCookies().get(Sessions.COOKIE))
+                .flatMap(cookie -> sessions.keyOf(cookie.getValue()));
     }
 
     /** An address stands in logs and histories all along the way, so a key there has been given away. */

@@ -77,6 +77,11 @@ public class Login {
         }
     }
 
+    /** Whether it is neither revoked nor expired. */
+    boolean isGood(ApiKeyRow key) {
+        return key.revokedAt == null && (key.expiresOn == null || !key.expiresOn.isBefore(today()));
+    }
+
     /** Once a day for each key, so that reading does not turn into writing. */
     private void noteUse(ApiKeyRow key, String hash) {
         LocalDate today = today();

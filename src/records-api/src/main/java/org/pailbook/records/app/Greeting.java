@@ -22,7 +22,7 @@ class Greeting {
         // the options of the server keep what was asked for, and with port 0 the machine chooses
         int port = start.options().isSsl() ? server.getSecurePort() : server.getPort();
         String base = "http://localhost:" + port;
-        StringBuilder words = new StringBuilder("\nPailbook answers at " + base + "\n");
+        StringBuilder words = new StringBuilder("\nPailbook answers at " + base + ". Open it in a browser, or:\n");
         sampleHerd
                 .openCode()
                 .ifPresent(code -> words.append("Sample herd, readable from this machine without a key. Open:\n  ")

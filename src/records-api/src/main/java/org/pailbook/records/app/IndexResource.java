@@ -5,13 +5,19 @@ import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.Context;
+import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import java.net.URI;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.pailbook.records.access.WithoutKey;
 import org.pailbook.records.problem.Problem;
@@ -43,13 +49,27 @@ public class IndexResource {
         }
     }
 
+    /** A browser says first that it wants a web page; whatever else asks gets the addresses. */
     @GET
-    @Operation(operationId = "getIndex", summary = "Where to begin")
-    public IndexView getIndex() {
+    @Produces({MediaType.APPLICATION_JSON, MediaType.TEXT_HTML})
+    @Operation(operationId = "getIndex", summary = "Where to begin; a browser is sent on to the pages")
+    @APIResponse(
+            responseCode = "200",
+            description = "Addresses to begin with",
+            content = @Content(mediaType = "application/json", schema = @Schema(implementation = IndexView.class)))
+    @APIResponse(responseCode = "303", description = "To the pages, if web pages are wanted first")
+    public Response getIndex(@Context HttpHeaders headers) {
+        return headers.getAcceptableMediaTypes().get(0).equals(MediaType.TEXT_HTML_TYPE)
+                ? Response.seeOther(URI.create("/pages")).build()
+                : Response.ok(index(), MediaType.APPLICATION_JSON).build();
+    }
+
+    private IndexView index() {
         Map<String, String> addresses = new LinkedHashMap<>();
         addresses.put("herds this key reaches", "/v1/herds");
         addresses.put("what this key may do", "/v1/me");
         addresses.put("all addresses, OpenAPI 3.1", "/v1/openapi.json");
+        addresses.put("pages for people", "/pages");
         addresses.put("the same to read in a browser", "/v1/docs");
         addresses.put("problem codes", "/problems");
         addresses.put("ready for requests", "/q/health/ready");

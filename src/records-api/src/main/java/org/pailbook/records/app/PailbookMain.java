@@ -10,6 +10,7 @@ import java.util.Optional;
 import org.eclipse.microprofile.config.Config;
 import org.eclipse.microprofile.config.ConfigProvider;
 import org.pailbook.records.keeping.KeptDatabase;
+import org.pailbook.records.keeping.PackagedKind;
 import org.pailbook.records.keeping.Refusal;
 
 /**
@@ -59,7 +60,7 @@ public final class PailbookMain {
 
     /** Makes the data folder of the embedded database on the way. */
     private static void requireStartable(Config settings) throws Refusal {
-        String builtFor = settings.getValue("quarkus.datasource.db-kind", String.class);
+        String builtFor = PackagedKind.of(settings);
         Optional<String> askedFor = settings.getOptionalValue("pailbook.database", String.class);
         if (askedFor.isPresent() && !askedFor.get().equals(builtFor)) {
             throw new Refusal("PAILBOOK_DATABASE is " + askedFor.get() + ", but this package is built for " + builtFor

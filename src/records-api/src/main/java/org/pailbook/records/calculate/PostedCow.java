@@ -95,7 +95,7 @@ final class PostedCow {
         Integer parity = fields.integer("parity", 1, PostedHerdLactation.MOST_PARITY);
         LocalDate calved = calvingDate(fields, asOf);
         PregnancyState pregnancy = pregnancy(fields, calved, asOf);
-        Boolean isToBeBred = fields.truth("isToBeBred");
+        Boolean isToBeBred = fields.flag("isToBeBred");
         MilkLevel milk = milk(fields);
         Optional<HealthBurden> health = health(fields.object("health"));
         fields.finish();

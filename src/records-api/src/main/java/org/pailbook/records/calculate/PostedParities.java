@@ -69,11 +69,7 @@ final class PostedParities {
             if (!isPosted[parity - 1]) {
                 ParityGroup reference = groups.get(parity - 1);
                 String at = "/parities of parity " + parity;
-                assumed.add(new AssumedView(at + "/bodyWeightKg", reference.bodyWeightKg()));
-                assumed.add(new AssumedView(
-                        at + "/unplannedExitPctPerMonth", PERCENT * reference.unplannedExitSharePerMonth()));
-                assumed.add(
-                        new AssumedView(at + "/pregnancyRate21DayPct", PERCENT * reference.pregnancyRate21DayShare()));
+                assumed.addAll(AssumedView.ofGroup(at, reference));
                 assumed.add(new AssumedView(
                         at + "/curve, kg in month 1", reference.milk().kgPerDay(1)));
             }

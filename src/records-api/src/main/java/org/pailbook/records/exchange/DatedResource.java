@@ -21,7 +21,7 @@ import org.pailbook.records.wire.Page;
 import org.pailbook.records.wire.StoredView;
 
 /**
- * What every kind of dated record answers over HTTP: list, one, post, post many, and what {@link RecordResource} adds.
+ * What every kind of dated record answers over HTTP: list, one, post, post many.
  *
  * @param <E> the entity
  * @param <T> its shape on the wire

@@ -2,16 +2,23 @@ package org.pailbook.records.keeping;
 
 import java.nio.file.Path;
 import org.eclipse.microprofile.config.Config;
+import org.eclipse.microprofile.config.ConfigValue;
 
 /** The database the settings name. */
 public interface KeptDatabase {
     /** Number of the newest migration this build knows; a test holds it against the scripts. */
     int NEWEST_SCHEMA = 30;
 
+    /** How the settings begin when they leave the address to the kind of database. */
+    String USUAL_ADDRESS = "${pailbook.url";
+
     /** @throws Refusal if the settings name a database of another kind than the package is built for */
     static KeptDatabase of(Config settings) throws Refusal {
-        String kind = settings.getValue("quarkus.datasource.db-kind", String.class);
-        String url = settings.getValue("quarkus.datasource.jdbc.url", String.class);
+        String kind = PackagedKind.of(settings);
+        ConfigValue given = settings.getConfigValue("quarkus.datasource.jdbc.url");
+        String url = given.getRawValue().startsWith(USUAL_ADDRESS)
+                ? settings.getValue("pailbook.url." + kind, String.class)
+                : given.getValue();
         if (!url.startsWith("jdbc:" + kind + ":")) {
             throw new Refusal("this package is built for " + kind + ", but QUARKUS_DATASOURCE_JDBC_URL is "
                     + withoutParameters(url) + ". The package for postgresql is quarkus-app-postgresql/quarkus-run.jar,"

@@ -126,9 +126,14 @@ public final class ProblemMappers {
     }
 
     private Response.ResponseBuilder answer(ProblemCode code, String detail, List<Fault> faults) {
-        return Response.status(code.status())
-                .type(ProblemBody.MEDIA_TYPE)
-                .entity(ProblemBody.of(code, detail, faults, ShownPath.of(routing.request()), RequestId.of(routing)));
+        ProblemBody body = ProblemBody.of(code, detail, faults, ShownPath.of(routing.request()), RequestId.of(routing));
+        if (ProblemPage.isFor(routing.request().path())) {
+            return Response.status(code.status())
+                    .type(ProblemPage.MEDIA_TYPE)
+                    .header("Content-Security-Policy", ProblemPage.CONTENT_SECURITY_POLICY)
+                    .entity(ProblemPage.of(body));
+        }
+        return Response.status(code.status()).type(ProblemBody.MEDIA_TYPE).entity(body);
     }
 
     private static String detailOf(ProblemCode code) {

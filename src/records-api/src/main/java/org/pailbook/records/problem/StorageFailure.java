@@ -1,7 +1,11 @@
 package org.pailbook.records.problem;
 
 import java.sql.SQLException;
+import java.util.Arrays;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
 
 /** What a failure of the database means for who sent the request. */
 enum StorageFailure {
@@ -20,17 +24,23 @@ enum StorageFailure {
     private static final int SQLITE_CANTOPEN = 14;
     private static final int SQLITE_NOTADB = 26;
 
-    /** The meaning of a failure or of what caused it; nothing if the database has no part in it. */
+    /** The meaning of a failure; nothing if the database has no part in it. */
     static Optional<StorageFailure> in(Throwable failure) {
-        for (Throwable cause = failure; cause != null; cause = cause.getCause()) {
-            if (cause instanceof SQLException sql) {
-                Optional<StorageFailure> found = of(sql);
-                if (found.isPresent()) {
-                    return found;
-                }
-            }
+        return reasons(failure)
+                .filter(SQLException.class::isInstance)
+                .map(SQLException.class::cast)
+                .flatMap(sql -> of(sql).stream())
+                .findFirst();
+    }
+
+    /** A failure and what caused it. The transaction's own exception keeps the cause of a failed commit among the suppressed ones. */
+    private static Stream<Throwable> reasons(Throwable failure) {
+        if (failure == null) {
+            return Stream.empty();
         }
-        return Optional.empty();
+        Stream<Throwable> suppressed = Arrays.stream(failure.getSuppressed()).flatMap(StorageFailure::reasons);
+        return Stream.of(Stream.of(failure), reasons(failure.getCause()), suppressed)
+                .flatMap(Function.identity());
     }
 
     /** @see "PostgreSQL, appendix Error Codes: classes 08, 40, 53, 55P03, 57P, 58; SQLite, Result Codes" */
@@ -51,13 +61,14 @@ enum StorageFailure {
         };
     }
 
-    /** The innermost reason, in the database's words, on one line. */
+    /** What the database said, on one line. */
     static String reason(Throwable failure) {
-        Throwable innermost = failure;
-        while (innermost.getCause() != null) {
-            innermost = innermost.getCause();
-        }
-        String message = innermost.getMessage() == null ? innermost.getClass().getSimpleName() : innermost.getMessage();
-        return message.lines().findFirst().orElse("");
+        return reasons(failure)
+                .filter(SQLException.class::isInstance)
+                .map(Throwable::getMessage)
+                .filter(Objects::nonNull)
+                .flatMap(String::lines)
+                .findFirst()
+                .orElse("no reason given");
     }
 }

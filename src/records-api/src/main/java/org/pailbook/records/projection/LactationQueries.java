@@ -21,6 +21,8 @@ import org.pailbook.lactation.projection.Projection305;
 import org.pailbook.lactation.summary.CowOnDay;
 import org.pailbook.lactation.testday.AssembledLactation;
 import org.pailbook.lactation.testday.Lactation;
+import org.pailbook.picture.LactationPicture;
+import org.pailbook.picture.PictureSize;
 import org.pailbook.records.computed.CurveView;
 import org.pailbook.records.computed.HerdLearning;
 import org.pailbook.records.computed.Subject;
@@ -72,6 +74,20 @@ class LactationQueries {
 
     private CowOnDay taught(HerdRow herd, CowRecord record, AsOf asOf) {
         return record.onDay(asOf.day()).withHerd(learning.of(herd, asOf.day()));
+    }
+
+    /** The lactation of that parity, without a parity the latest, drawn; empty if there is none. */
+    Optional<String> picture(HerdRow herd, AnimalRow animal, Optional<Integer> parity, AsOf asOf) {
+        CowRecord record = records.ofAnimal(herd, animal, asOf.day());
+        CowOnDay cow = taught(herd, record, asOf);
+        return find(cow, parity)
+                .map(assembled -> LactationPicture.of(
+                        PictureSize.FILE,
+                        record.name().orElse(record.shownIdentifier().id()),
+                        assembled.lactation(),
+                        cow.milkProjection(assembled),
+                        List.of(),
+                        asOf.day()));
     }
 
     /** The lactation of that parity, without a parity the latest, for methods of the caller's choice. */

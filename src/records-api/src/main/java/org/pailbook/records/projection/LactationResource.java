@@ -12,6 +12,10 @@ import jakarta.ws.rs.core.MediaType;
 import java.util.List;
 import java.util.Optional;
 import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.enums.SchemaType;
+import org.eclipse.microprofile.openapi.annotations.media.Content;
+import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.jboss.resteasy.reactive.RestResponse;
 import org.pailbook.records.access.HerdAccess;
@@ -114,6 +118,34 @@ public class LactationResource {
                 clocks,
                 headers,
                 known -> CurvesView.of(subject(known, animal, parity), query.models(), query.isExplained()));
+    }
+
+    @GET
+    @Path("/{parity}/curve.svg")
+    @Produces({"image/svg+xml", MediaType.WILDCARD})
+    @Operation(
+            operationId = "getLactationPicture",
+            summary =
+                    "A lactation drawn: its tests, what was expected of each day to day 305, and the band 80 in 100 weights lie in")
+    @APIResponse(
+            responseCode = "200",
+            description = "A picture with title and description; not there without a calving",
+            content = @Content(mediaType = "image/svg+xml", schema = @Schema(type = SchemaType.STRING)))
+    public RestResponse<String> getLactationPicture(
+            @PathParam("herd") String herd,
+            @PathParam("animal") String animal,
+            @PathParam("parity") String parity,
+            @BeanParam ClocksQuery clocks,
+            @Context HttpHeaders headers) {
+        return desk.answer(
+                herd,
+                clocks,
+                headers,
+                known -> lactations
+                        .picture(known.herd(), access.animal(known.herd(), animal), number(parity), known.asOf())
+                        .orElseThrow(() -> new Problem(
+                                ProblemCode.NOT_FOUND,
+                                "There is no lactation to draw: no calving of that parity by that day.")));
     }
 
     @GET

@@ -5,10 +5,12 @@ import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.pailbook.lactation.testday.BreedGroup;
@@ -23,6 +25,8 @@ import org.pailbook.lactation.testday.TestDay;
  */
 @ApplicationScoped
 public class CowRecords {
+    /** Some 20,000 rows at most, if each has ten lactations of ten tests. Ours. */
+    private static final int ANIMALS_A_PART = 200;
     /** What is taken of a herd of which nothing is known; its days in part take no part until it is. */
     private static final double EQUAL_HALVES = 0.5;
 
@@ -41,7 +45,7 @@ public class CowRecords {
 
     /** One animal, events after {@code asOf} left out. */
     public CowRecord ofAnimal(HerdRow herd, AnimalRow animal, LocalDate asOf) {
-        return assemble(List.of(animal), animal.id, herd, asOf).get(0);
+        return assemble(List.of(animal), List.of(animal.id), herd, asOf).get(0);
     }
 
     /** All animals of a herd in order of id, events after {@code asOf} left out. */
@@ -49,12 +53,27 @@ public class CowRecords {
         return assemble(animals.page(herd, "", Integer.MAX_VALUE, false), null, herd, asOf);
     }
 
-    private List<CowRecord> assemble(List<AnimalRow> of, String onlyAnimal, HerdRow herd, LocalDate asOf) {
-        Map<String, List<CalvingRow>> calvings = events(CalvingRow.class, herd, onlyAnimal, asOf);
-        Map<String, List<DryOffRow>> dryOffs = events(DryOffRow.class, herd, onlyAnimal, asOf);
-        Map<String, List<DepartureRow>> departures = events(DepartureRow.class, herd, onlyAnimal, asOf);
-        Map<String, List<TestDayRow>> testDays = events(TestDayRow.class, herd, onlyAnimal, asOf);
-        Map<String, List<MilkingRow>> milkings = events(MilkingRow.class, herd, onlyAnimal, asOf);
+    /**
+     * All animals of a herd in order of id, some at a time, so that a herd of any size can be gone through; events after {@code asOf} left
+     * out.
+     */
+    public void inParts(HerdRow herd, LocalDate asOf, BiConsumer<List<AnimalRow>, List<CowRecord>> part) {
+        List<AnimalRow> some = animals.page(herd, "", ANIMALS_A_PART, false);
+        while (!some.isEmpty()) {
+            part.accept(
+                    some, assemble(some, some.stream().map(animal -> animal.id).toList(), herd, asOf));
+            String last = some.get(some.size() - 1).id;
+            entities.clear(); // what was read stays with the request otherwise
+            some = animals.page(herd, last, ANIMALS_A_PART, false);
+        }
+    }
+
+    private List<CowRecord> assemble(List<AnimalRow> of, Collection<String> onlyAnimals, HerdRow herd, LocalDate asOf) {
+        Map<String, List<CalvingRow>> calvings = events(CalvingRow.class, herd, onlyAnimals, asOf);
+        Map<String, List<DryOffRow>> dryOffs = events(DryOffRow.class, herd, onlyAnimals, asOf);
+        Map<String, List<DepartureRow>> departures = events(DepartureRow.class, herd, onlyAnimals, asOf);
+        Map<String, List<TestDayRow>> testDays = events(TestDayRow.class, herd, onlyAnimals, asOf);
+        Map<String, List<MilkingRow>> milkings = events(MilkingRow.class, herd, onlyAnimals, asOf);
         MilkingShares shares = milkings.isEmpty() ? NO_SHARES : sharesOf(herd, asOf);
         return of.stream()
                 .map(animal -> new CowRecord(
@@ -117,24 +136,25 @@ public class CowRecords {
                 : departures.stream().filter(left -> left.isOpen(asOf)).toList();
     }
 
-    private <E extends AnimalEvent> Map<String, List<E>> events(
-            Class<E> kind, HerdRow herd, String onlyAnimal, LocalDate asOf) {
+    /** Events of a kind by animal, each in order of day; of some animals, or of all if {@code onlyAnimals} is null. */
+    <E extends AnimalEvent> Map<String, List<E>> events(
+            Class<E> kind, HerdRow herd, Collection<String> onlyAnimals, LocalDate asOf) {
         // the sum keeps the databases from taking the index by change, which holds nearly every row here
         var query = entities.createQuery(
                         "from " + kind.getSimpleName()
                                 + " where herdId = :herd and date <= :asOf and changeSeq + 0 <= :last and withdrawn = false"
-                                + (onlyAnimal == null ? "" : " and animalId = :animal") + " order by animalId, date",
+                                + (onlyAnimals == null ? "" : " and animalId in :animals") + " order by animalId, date",
                         kind)
                 .setParameter("herd", herd.id)
                 .setParameter("asOf", asOf)
                 .setParameter("last", herd.changeSeq);
-        if (onlyAnimal != null) {
-            query.setParameter("animal", onlyAnimal);
+        if (onlyAnimals != null) {
+            query.setParameter("animals", onlyAnimals);
         }
         List<E> found = query.getResultList();
         List<E> replaced = versions.replacedSince(kind, herd).stream()
                 .filter(event -> !event.withdrawn && !event.date.isAfter(asOf))
-                .filter(event -> onlyAnimal == null || event.animalId.equals(onlyAnimal))
+                .filter(event -> onlyAnimals == null || onlyAnimals.contains(event.animalId))
                 .toList();
         if (!replaced.isEmpty()) {
             found = new ArrayList<>(found);
@@ -144,7 +164,7 @@ public class CowRecords {
         return found.stream().collect(Collectors.groupingBy(event -> event.animalId));
     }
 
-    private static <E, T> List<T> map(List<E> rows, Function<E, T> toLibrary) {
+    static <E, T> List<T> map(List<E> rows, Function<E, T> toLibrary) {
         return rows == null ? List.of() : rows.stream().map(toLibrary).toList();
     }
 }

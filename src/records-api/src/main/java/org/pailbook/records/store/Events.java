@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /** Lists of dated records of any kind, and single ones. */
 @ApplicationScoped
@@ -62,6 +63,8 @@ public class Events {
     /** Place of a record in the fixed order of lists: by day, then by id. */
     public record Position(LocalDate date, String id) {}
 
+    private static final int RECORDS_A_PART = 1_000;
+
     private final EntityManager entities;
 
     private final Versions versions;
@@ -103,6 +106,21 @@ public class Events {
                 + versions.replacedSince(kind, herd).stream()
                         .filter(selection::holds)
                         .count();
+    }
+
+    /** All records in force up to a day, by day and id, some at a time. */
+    public <E extends AnimalEvent> void inParts(Class<E> kind, HerdRow herd, LocalDate to, Consumer<List<E>> part) {
+        Position after = null;
+        List<E> some;
+        do {
+            some = list(kind, herd, new Selection(null, null, to, after, false), RECORDS_A_PART);
+            if (!some.isEmpty()) {
+                part.accept(some);
+                E last = some.get(some.size() - 1);
+                after = new Position(last.date, last.id);
+                entities.clear(); // what was read stays with the request otherwise
+            }
+        } while (some.size() == RECORDS_A_PART);
     }
 
     /** The last day on which the herd has a record of that kind in force. */

@@ -2,6 +2,7 @@ package org.pailbook.records.store;
 
 import jakarta.persistence.Entity;
 import jakarta.persistence.Table;
+import org.pailbook.lactation.event.PregnancyCheck;
 
 /** A pregnancy check. */
 @Entity
@@ -12,4 +13,14 @@ public class PregnancyCheckRow extends AnimalEvent {
     public String method;
 
     public String note;
+
+    PregnancyCheck toLibrary() {
+        return PregnancyCheck.of(
+                date,
+                switch (result) {
+                    case "pregnant", "multiple" -> PregnancyCheck.Result.PREGNANT;
+                    case "empty" -> PregnancyCheck.Result.OPEN;
+                    default -> PregnancyCheck.Result.DOUBTFUL;
+                });
+    }
 }

@@ -3,6 +3,7 @@ package org.pailbook.records.store;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
 import jakarta.persistence.Table;
+import org.pailbook.lactation.event.Insemination;
 
 /** A service: insemination, natural service or implantation. */
 @Entity
@@ -16,4 +17,9 @@ public class ServiceRow extends AnimalEvent {
     public String sire;
 
     public String note;
+
+    /** The breed of the bull is not recorded. */
+    Insemination toLibrary() {
+        return Insemination.on(date);
+    }
 }

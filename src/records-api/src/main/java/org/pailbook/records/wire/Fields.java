@@ -122,15 +122,6 @@ public final class Fields {
         return node == null ? null : measure(pointer(name), node);
     }
 
-    /** A finite number between two bounds, both allowed, of any precision. */
-    public Double measure(String name, double least, double most) {
-        Double value = measure(name);
-        if (value != null && !(value >= least && value <= most)) {
-            return wrong(name, "out-of-range", "must lie from " + least + " to " + most, object.get(name));
-        }
-        return value;
-    }
-
     /** Such values in an array; null if absent or no array. */
     public double[] measures(String name, int most) {
         JsonNode node = present(name);
@@ -177,15 +168,24 @@ public final class Fields {
         return node.intValue();
     }
 
-    /** {@code true} or {@code false}. */
-    public Boolean truth(String name) {
+    /** True or false. */
+    public Boolean flag(String name) {
         JsonNode node = present(name);
         if (node == null) {
             return null;
         }
         return node.isBoolean()
                 ? (Boolean) node.booleanValue()
-                : wrong(name, "not-a-truth", "must be true or false", node);
+                : wrong(name, "not-a-boolean", "must be true or false", node);
+    }
+
+    /** A finite number between two bounds, both allowed, of any precision. */
+    public Double measure(String name, double least, double most) {
+        Double value = measure(name);
+        if (value != null && !(value >= least && value <= most)) {
+            return wrong(name, "out-of-range", "must lie from " + least + " to " + most, object.get(name));
+        }
+        return value;
     }
 
     public LocalDate date(String name) {

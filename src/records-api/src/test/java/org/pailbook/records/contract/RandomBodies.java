@@ -10,11 +10,13 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
+import java.util.regex.Pattern;
 
 /** Random bodies for an operation: its examples with something changed, and values made from its schema. */
 final class RandomBodies {
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
     private static final int DEEPEST = 6;
+    private static final Pattern DAY = Pattern.compile("\\b20\\d\\d-\\d\\d-\\d\\d");
     private static final List<String> RAW_VALUES = List.of(
             "null",
             "true",
@@ -54,6 +56,19 @@ final class RandomBodies {
     RandomBodies(ApiDocument document, Random random) {
         this.document = document;
         this.random = random;
+    }
+
+    /** The body of the example as it is, or with other days in it; null without one. */
+    byte[] right(ApiExample example, ShownAndReal ids) {
+        JsonNode shown = example == null ? null : example.bodyOfToday(ids::learn);
+        if (shown == null) {
+            return null;
+        }
+        String text = ids.real(shown.isTextual() ? shown.asText() : shown.toString());
+        String days = DAY.matcher(text)
+                .replaceAll(day ->
+                        LocalDate.of(2025, 9, 1).plusDays(random.nextInt(400)).toString());
+        return (oneIn(2) ? text : days).getBytes(StandardCharsets.UTF_8);
     }
 
     byte[] next(ApiOperation operation, ApiExample example, ShownAndReal ids) {

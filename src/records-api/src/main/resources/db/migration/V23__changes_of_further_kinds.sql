@@ -1,5 +1,4 @@
--- The change feed, and readings as known at an instant, ask each table by the number of the change.
-
+-- Changes of these kinds are found by their number, as those of the first kinds are.
 CREATE INDEX milking_by_change ON milking (herd_id, change_seq);
 CREATE INDEX service_by_change ON service (herd_id, change_seq);
 CREATE INDEX pregnancy_check_by_change ON pregnancy_check (herd_id, change_seq);

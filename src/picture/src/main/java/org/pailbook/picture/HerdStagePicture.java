@@ -1,0 +1,62 @@
+package org.pailbook.picture;
+
+import java.util.List;
+import java.util.stream.IntStream;
+
+/** The cows in milk by days in milk and the milk of their last test, first, second and later lactations by shape. */
+public final class HerdStagePicture {
+    private static final int KG_BETWEEN_LEVELS = 10;
+    private static final int DAYS_BETWEEN_TICKS = 100;
+
+    private HerdStagePicture() {}
+
+    /**
+     * One cow of it.
+     *
+     * @param milkKg of 24 hours, on her last test
+     * @param daysInMilk on that test
+     */
+    public record Point(int daysInMilk, double milkKg, int parity) {
+        private Mark mark() {
+            return switch (parity) {
+                case 1 -> Mark.RING;
+                case 2 -> Mark.TRIANGLE;
+                default -> Mark.CROSS;
+            };
+        }
+    }
+
+    /** @param cows tested cows, in any order */
+    public static String of(PictureSize size, String title, List<Point> cows) {
+        double mostKg = roundedUp(cows.stream().mapToDouble(Point::milkKg).max().orElse(1), KG_BETWEEN_LEVELS);
+        double mostDays =
+                roundedUp(cows.stream().mapToDouble(Point::daysInMilk).max().orElse(1), DAYS_BETWEEN_TICKS);
+        List<Double> levels = steps(mostKg, KG_BETWEEN_LEVELS);
+        List<Double> ticks = steps(mostDays, DAYS_BETWEEN_TICKS * (int) Math.ceil(mostDays / 600));
+        Chart chart = new Chart(
+                        "stage",
+                        size,
+                        title,
+                        Words.of("stage.description", cows.size()),
+                        List.of(
+                                Chart.Key.of(Mark.RING, Words.of("stage.key.first")),
+                                Chart.Key.of(Mark.TRIANGLE, Words.of("stage.key.second")),
+                                Chart.Key.of(Mark.CROSS, Words.of("stage.key.later"))),
+                        mostDays,
+                        mostKg)
+                .levels(levels, LactationPicture.whole(levels), Words.of("axis.kgPerDay"))
+                .ticks(ticks, LactationPicture.whole(ticks), Words.of("axis.daysInMilk"));
+        cows.forEach(cow -> chart.mark(cow.daysInMilk(), cow.milkKg(), cow.mark()));
+        return chart.svg();
+    }
+
+    private static double roundedUp(double value, int step) {
+        return step * Math.max(1, Math.ceil(value / step));
+    }
+
+    private static List<Double> steps(double most, int step) {
+        return IntStream.rangeClosed(0, (int) (most / step))
+                .mapToObj(i -> (double) (i * step))
+                .toList();
+    }
+}

@@ -1,0 +1,118 @@
+package org.pailbook.picture;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.pailbook.lactation.figure.Figure;
+import org.pailbook.lactation.figure.Interval;
+import org.pailbook.lactation.projection.Coverage;
+import org.pailbook.lactation.projection.Projection305;
+import org.pailbook.lactation.testday.Lactation;
+import org.pailbook.lactation.testday.TestDay;
+
+/**
+ * One lactation: its tests, the milk expected of each day to day 305, the band 80 in 100 weights should lie in, her calving, her dry-off and the as-of
+ * day.
+ */
+public final class LactationPicture {
+    private static final int LAST_DAY = 305;
+    private static final int KG_BETWEEN_LEVELS = 10;
+    private static final int DAYS_BETWEEN_TICKS = 50;
+
+    private LactationPicture() {}
+
+    /**
+     * Draws it.
+     *
+     * @param animal how she is called; any text
+     * @param lactation tests up to the as-of day
+     * @param projection of that lactation; one without a test draws what her group gives
+     * @param later tests weighed after the as-of day, drawn hollow; usually none
+     */
+    public static String of(
+            PictureSize size,
+            String animal,
+            Lactation lactation,
+            Projection305 projection,
+            List<TestDay> later,
+            LocalDate asOf) {
+        double[] kg = projection.dailyMilkKg();
+        List<Interval> band = projection.dailyBand(Coverage.EIGHTY_PERCENT);
+        double[] days = IntStream.rangeClosed(1, kg.length).asDoubleStream().toArray();
+        double most = band.stream().mapToDouble(Interval::high).max().orElse(KG_BETWEEN_LEVELS);
+        for (TestDay test : lactation.testDays()) {
+            most = Math.max(most, test.milkKg().orElse(0));
+        }
+        Chart chart = new Chart(
+                        "lactation",
+                        size,
+                        title(animal, lactation, projection.milk305(), asOf),
+                        Words.of("lactation.description", projection.tests()),
+                        keys(later),
+                        LAST_DAY,
+                        KG_BETWEEN_LEVELS * Math.ceil(most / KG_BETWEEN_LEVELS))
+                .band(
+                        days,
+                        band.stream().mapToDouble(Interval::low).toArray(),
+                        band.stream().mapToDouble(Interval::high).toArray())
+                .line(days, kg, Stroke.FULL);
+        frame(chart, most);
+        chart.post(0, Stroke.FAINT, Words.of("lactation.calved", lactation.calvingDate()), 0);
+        lactation.endDate().ifPresent(end -> post(chart, lactation, end, Stroke.DOTTED, "lactation.ended"));
+        if (lactation.endDate().isEmpty()) {
+            post(chart, lactation, asOf, Stroke.DASHED, "lactation.today");
+        }
+        marks(chart, lactation, lactation.testDays(), Mark.DISC);
+        marks(chart, lactation, later, Mark.RING);
+        return chart.svg();
+    }
+
+    private static String title(String animal, Lactation lactation, Figure milk, LocalDate asOf) {
+        Interval interval = milk.interval(Coverage.EIGHTY_PERCENT.share()).orElseThrow();
+        return Words.of(
+                "lactation.title", animal, lactation.parity(), asOf, milk.orThrow(), interval.low(), interval.high());
+    }
+
+    private static List<Chart.Key> keys(List<TestDay> later) {
+        List<Chart.Key> keys = new ArrayList<>(List.of(
+                Chart.Key.of(Mark.DISC, Words.of("lactation.key.test")),
+                Chart.Key.of(Stroke.FULL, Words.of("lactation.key.expected")),
+                Chart.Key.ofBand(Words.of("lactation.key.band"))));
+        if (!later.isEmpty()) {
+            keys.add(Chart.Key.of(Mark.RING, Words.of("lactation.key.later")));
+        }
+        return keys;
+    }
+
+    private static void frame(Chart chart, double mostKg) {
+        List<Double> levels = IntStream.rangeClosed(0, (int) Math.ceil(mostKg / KG_BETWEEN_LEVELS))
+                .mapToObj(i -> (double) (i * KG_BETWEEN_LEVELS))
+                .toList();
+        List<Double> ticks = IntStream.rangeClosed(0, LAST_DAY / DAYS_BETWEEN_TICKS)
+                .mapToObj(i -> (double) (i * DAYS_BETWEEN_TICKS))
+                .toList();
+        chart.levels(levels, whole(levels), Words.of("axis.kgPerDay"))
+                .ticks(ticks, whole(ticks), Words.of("axis.daysInMilk"));
+    }
+
+    static List<String> whole(List<Double> values) {
+        return values.stream().map(value -> Integer.toString(value.intValue())).toList();
+    }
+
+    private static void post(Chart chart, Lactation lactation, LocalDate date, Stroke stroke, String word) {
+        int day = lactation.daysInMilk(date);
+        if (day > 0 && day <= LAST_DAY) {
+            chart.post(day, stroke, Words.of(word, day), 1);
+        }
+    }
+
+    private static void marks(Chart chart, Lactation lactation, List<TestDay> tests, Mark mark) {
+        for (TestDay test : tests) {
+            int day = lactation.daysInMilk(test.date());
+            if (test.milkKg().isPresent() && day >= 0 && day <= LAST_DAY) {
+                chart.mark(day, test.milkKg().getAsDouble(), mark);
+            }
+        }
+    }
+}

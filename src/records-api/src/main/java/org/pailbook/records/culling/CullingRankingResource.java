@@ -1,0 +1,44 @@
+package org.pailbook.records.culling;
+
+import jakarta.inject.Inject;
+import jakarta.ws.rs.BeanParam;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.Context;
+import jakarta.ws.rs.core.HttpHeaders;
+import jakarta.ws.rs.core.MediaType;
+import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import org.jboss.resteasy.reactive.RestResponse;
+import org.pailbook.records.exchange.ClocksQuery;
+import org.pailbook.records.exchange.ComputedDesk;
+
+/** The culling ranking of a herd over HTTP. */
+@Path("/v1/herds/{herd}")
+@Produces(MediaType.APPLICATION_JSON)
+@Tag(name = "Culling")
+public class CullingRankingResource {
+    private final ComputedDesk desk;
+    private final CullingRankingQueries rankings;
+
+    @Inject
+    CullingRankingResource(ComputedDesk desk, CullingRankingQueries rankings) {
+        this.desk = desk;
+        this.rankings = rankings;
+    }
+
+    @GET
+    @Path("/culling-ranking")
+    @Operation(
+            operationId = "getCullingRanking",
+            summary = "The herd in the order of what keeping each cow is worth, lowest first",
+            description =
+                    "From tests, calvings, services, pregnancy checks and prices. An estimate to think with, never an order; show its"
+                            + " caution with it. Without a milk, heifer and cull price the list is by milk alone and says so.")
+    public RestResponse<CullingRankingView> getCullingRanking(
+            @PathParam("herd") String herd, @BeanParam ClocksQuery clocks, @Context HttpHeaders headers) {
+        return desk.answer(herd, clocks, headers, known -> rankings.of(known.herd(), known.asOf()));
+    }
+}

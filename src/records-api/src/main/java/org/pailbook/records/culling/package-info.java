@@ -1,0 +1,2 @@
+/** The cows of a herd in the order of what keeping each is worth. */
+package org.pailbook.records.culling;

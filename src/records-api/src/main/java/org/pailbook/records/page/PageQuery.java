@@ -1,0 +1,39 @@
+package org.pailbook.records.page;
+
+import jakarta.ws.rs.QueryParam;
+import java.time.Clock;
+import java.time.LocalDate;
+import org.pailbook.records.problem.Problem;
+import org.pailbook.records.store.HerdRow;
+import org.pailbook.records.wire.WireDates;
+
+/** For which day, and in which unit. */
+public class PageQuery {
+    private static final int MOST = 1_000_000;
+
+    @QueryParam("asOf")
+    String asOf;
+
+    @QueryParam("unit")
+    String unit;
+
+    Shown shown(HerdRow herd, Clock clock) {
+        MilkUnit milkUnit = unit == null
+                ? MilkUnit.KG
+                : MilkUnit.of(unit).orElseThrow(() -> Problem.badParameter("unit", "expected kg or lb", unit));
+        LocalDate day =
+                WireDates.parameter("asOf", asOf).orElseGet(() -> LocalDate.ofInstant(clock.instant(), herd.zone()));
+        return new Shown(herd, day, asOf != null, milkUnit);
+    }
+
+    /** A whole number from 1 in a parameter; {@code without} if it was not sent. */
+    static int number(String name, String text, int without) {
+        if (text == null) {
+            return without;
+        }
+        if (!text.matches("[1-9][0-9]{0,6}") || Integer.parseInt(text) > MOST) {
+            throw Problem.badParameter(name, "expected a whole number from 1", text);
+        }
+        return Integer.parseInt(text);
+    }
+}

@@ -1,0 +1,165 @@
+package org.pailbook.records.page;
+
+import io.quarkus.qute.TemplateInstance;
+import io.smallrye.common.annotation.Blocking;
+import jakarta.inject.Inject;
+import jakarta.ws.rs.BeanParam;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import java.net.URI;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.List;
+import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.pailbook.records.access.Caller;
+import org.pailbook.records.access.HerdAccess;
+import org.pailbook.records.access.Scope;
+import org.pailbook.records.access.WithSession;
+import org.pailbook.records.computed.HerdCows;
+import org.pailbook.records.computed.HerdLearning;
+import org.pailbook.records.computed.KnownCow;
+import org.pailbook.records.problem.Problem;
+import org.pailbook.records.problem.ProblemPage;
+import org.pailbook.records.store.Events;
+import org.pailbook.records.store.HerdRow;
+import org.pailbook.records.store.Herds;
+import org.pailbook.records.store.TestDayRow;
+
+/** The pages. They answer web pages whatever the caller accepts, and only read. */
+@Path("/pages")
+@WithSession
+@Blocking
+@Produces({"text/html; charset=utf-8", MediaType.WILDCARD})
+public class PageResource {
+    private static final int LATEST = 0;
+    private static final int MOST_HERDS = 1_000;
+    /** Twice the usual test interval: a herd untested for so long is first shown as it was on its last test day. Ours. */
+    private static final int LONG_AGO_DAYS = 56;
+
+    private final HerdAccess access;
+    private final Caller caller;
+    private final Herds herds;
+    private final Events events;
+    private final HerdCows cows;
+    private final HerdLearning learning;
+    private final Clock clock;
+
+    @Inject
+    PageResource(
+            HerdAccess access,
+            Caller caller,
+            Herds herds,
+            Events events,
+            HerdCows cows,
+            HerdLearning learning,
+            Clock clock) {
+        this.access = access;
+        this.caller = caller;
+        this.herds = herds;
+        this.events = events;
+        this.cows = cows;
+        this.learning = learning;
+        this.clock = clock;
+    }
+
+    @GET
+    @Operation(hidden = true)
+    public Response getHerds() {
+        caller.requireScope(Scope.READ);
+        List<HerdRow> all = caller.reachesEveryHerd()
+                ? herds.pageAll("", MOST_HERDS)
+                : herds.pageOf(caller.herdCodes(), "", MOST_HERDS);
+        List<ListPages.HerdLine> lines = all.stream().map(this::line).toList();
+        return lines.size() == 1
+                ? Response.seeOther(URI.create(lines.get(0).link())).build()
+                : html(Templates.herds(new ListPages.HerdsPage(lines, caller.label())));
+    }
+
+    private ListPages.HerdLine line(HerdRow herd) {
+        LocalDate last = events.lastDay(TestDayRow.class, herd.id).orElse(null);
+        LocalDate today = LocalDate.ofInstant(clock.instant(), herd.zone());
+        return ListPages.HerdLine.of(
+                herd, last, last != null && last.plusDays(LONG_AGO_DAYS).isBefore(today));
+    }
+
+    @GET
+    @Path("/herds/{herd}")
+    @Operation(hidden = true)
+    public Response getHerd(@PathParam("herd") String herdCode, @BeanParam PageQuery query) {
+        Shown shown = shown(herdCode, query);
+        return html(Templates.herd(HerdPage.of(shown, all(shown))));
+    }
+
+    @GET
+    @Path("/herds/{herd}/animals")
+    @Operation(hidden = true)
+    public Response getAnimals(
+            @PathParam("herd") String herdCode, @BeanParam PageQuery query, @QueryParam("page") String page) {
+        Shown shown = shown(herdCode, query);
+        return html(Templates.animals(ListPages.AnimalsPage.of(shown, all(shown), PageQuery.number("page", page, 1))));
+    }
+
+    @GET
+    @Path("/herds/{herd}/animals/{animal}")
+    @Operation(hidden = true)
+    public Response getCow(
+            @PathParam("herd") String herdCode,
+            @PathParam("animal") String animal,
+            @BeanParam PageQuery query,
+            @QueryParam("parity") String lactation) {
+        Shown shown = shown(herdCode, query);
+        KnownCow cow = cows.one(shown.herd(), access.animal(shown.herd(), animal), shown.asOf());
+        int parity = PageQuery.number("parity", lactation, LATEST);
+        if (parity != LATEST && cow.onDay().lactations().ofParity(parity).isEmpty()) {
+            throw Problem.notFound();
+        }
+        return html(Templates.cow(CowPage.of(cow, parity, shown)));
+    }
+
+    @GET
+    @Path("/herds/{herd}/projections")
+    @Operation(hidden = true)
+    public Response getProjections(
+            @PathParam("herd") String herdCode, @BeanParam PageQuery query, @QueryParam("page") String page) {
+        Shown shown = shown(herdCode, query);
+        return html(Templates.projections(
+                ListPages.ProjectionsPage.of(shown, all(shown), PageQuery.number("page", page, 1))));
+    }
+
+    @GET
+    @Path("/herds/{herd}/accuracy")
+    @Operation(hidden = true)
+    public Response getAccuracy(@PathParam("herd") String herdCode, @BeanParam PageQuery query) {
+        Shown shown = shown(herdCode, query);
+        return html(Templates.accuracy(ListPages.AccuracyPage.of(shown, learning.of(shown.herd(), shown.asOf()))));
+    }
+
+    @GET
+    @Path("/herds/{herd}/findings")
+    @Operation(hidden = true)
+    public Response getFindings(
+            @PathParam("herd") String herdCode, @BeanParam PageQuery query, @QueryParam("page") String page) {
+        Shown shown = shown(herdCode, query);
+        return html(
+                Templates.findings(ListPages.FindingsPage.of(shown, all(shown), PageQuery.number("page", page, 1))));
+    }
+
+    private Shown shown(String herdCode, PageQuery query) {
+        return query.shown(access.toRead(herdCode), clock);
+    }
+
+    private List<KnownCow> all(Shown shown) {
+        return cows.all(shown.herd(), shown.asOf());
+    }
+
+    static Response html(TemplateInstance page) {
+        return Response.ok(page.render(), ProblemPage.MEDIA_TYPE)
+                .header("Content-Security-Policy", ProblemPage.CONTENT_SECURITY_POLICY)
+                .build();
+    }
+}

@@ -1,0 +1,40 @@
+package org.pailbook.records.page;
+
+import java.util.List;
+
+/**
+ * Some rows of a long list.
+ *
+ * @param number of this part, from 1
+ * @param parts how many there are, 1 at least
+ * @param total rows of all parts
+ */
+record Part<T>(List<T> rows, int number, int parts, int total) {
+    private static final int ROWS = 250;
+
+    static <T> Part<T> of(List<T> all, int asked) {
+        int parts = Math.max(1, (all.size() + ROWS - 1) / ROWS);
+        int number = Math.min(asked, parts);
+        return new Part<>(
+                all.subList(Math.min(all.size(), (number - 1) * ROWS), Math.min(all.size(), number * ROWS)),
+                number,
+                parts,
+                all.size());
+    }
+
+    public boolean hasBefore() {
+        return number > 1;
+    }
+
+    public boolean hasAfter() {
+        return number < parts;
+    }
+
+    public int before() {
+        return number - 1;
+    }
+
+    public int after() {
+        return number + 1;
+    }
+}

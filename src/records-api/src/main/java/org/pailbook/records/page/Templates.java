@@ -1,0 +1,26 @@
+package org.pailbook.records.page;
+
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+
+/** The templates in {@code templates/page}, checked against what they are given when the service is built. */
+@CheckedTemplate(basePath = "page")
+final class Templates {
+    private Templates() {}
+
+    static native TemplateInstance signIn(boolean isRefused);
+
+    static native TemplateInstance herds(ListPages.HerdsPage page);
+
+    static native TemplateInstance herd(HerdPage page);
+
+    static native TemplateInstance cow(CowPage page);
+
+    static native TemplateInstance projections(ListPages.ProjectionsPage page);
+
+    static native TemplateInstance animals(ListPages.AnimalsPage page);
+
+    static native TemplateInstance accuracy(ListPages.AccuracyPage page);
+
+    static native TemplateInstance findings(ListPages.FindingsPage page);
+}

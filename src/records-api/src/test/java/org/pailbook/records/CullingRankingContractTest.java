@@ -1,0 +1,181 @@
+package org.pailbook.records;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import io.quarkus.test.junit.QuarkusTest;
+import org.junit.jupiter.api.Test;
+
+@QuarkusTest
+class CullingRankingContractTest {
+    private static final String PRICES =
+            "{\"validFrom\":\"2025-01-01\",\"currency\":\"EUR\",\"milkPricePerKg\":0.45,\"heiferPrice\":1700,\"cullPrice\":832,"
+                    + "\"calfPrice\":120,\"feedPricePerKgDryMatter\":0.26,\"servicePrice\":25,\"fixedCostPerCowMonth\":45}";
+    private static final String RANKING = "/culling-ranking?asOf=2026-01-01";
+
+    /** Three cows that calved on one day: one pregnant, one open, one served; the open one gives the least. */
+    private static TestHerd threeCows() {
+        TestHerd herd = TestHerd.make();
+        double[] kg = {30, 22, 29};
+        for (int i = 1; i <= 3; i++) {
+            String cow = "C" + i;
+            herd.withAnimal(cow).withCalving(cow, "2025-03-01", 3);
+            for (String date : new String[] {"2025-04-05", "2025-05-10", "2025-06-14", "2025-09-20"}) {
+                herd.withTestDay(cow, date, kg[i - 1]);
+            }
+        }
+        serve(herd, "C1", "2025-06-01");
+        serve(herd, "C2", "2025-06-03");
+        serve(herd, "C3", "2025-11-01");
+        check(herd, "C1", "2025-07-15", "pregnant");
+        check(herd, "C2", "2025-07-15", "empty");
+        return herd;
+    }
+
+    private static void serve(TestHerd herd, String cow, String date) {
+        herd.post("services", "{\"animal\":" + TestHerd.animal(cow) + ",\"date\":\"" + date + "\"}")
+                .expecting(201);
+    }
+
+    private static void check(TestHerd herd, String cow, String date, String result) {
+        herd.post(
+                        "pregnancy-checks",
+                        "{\"animal\":" + TestHerd.animal(cow) + ",\"date\":\"" + date + "\",\"result\":\"" + result
+                                + "\"}")
+                .expecting(201);
+    }
+
+    @Test
+    void theOpenLowCowComesFirstAndThePregnantOneLast() {
+        TestHerd herd = threeCows();
+        herd.post("prices", PRICES).expecting(201);
+        Answer answer = herd.get(RANKING).expecting(200);
+        assertThat(answer.textAt("/basis")).isEqualTo("money");
+        assertThat(answer.textAt("/currency")).isEqualTo("EUR");
+        assertThat(answer.textAt("/method/name")).isEqualTo("retention-payoff");
+        assertThat(answer.textAt("/caution")).contains("veterinarian", "meat withholding on the label");
+        assertThat(answer.at("/cows").findValuesAsText("id")).containsExactly("C2", "C3", "C1");
+        assertThat(answer.at("/cows").findValuesAsText("pregnancy")).containsExactly("open", "inseminated", "pregnant");
+        for (int i = 0; i < 3; i++) {
+            String cow = "/cows/" + i;
+            assertThat(answer.countAt(cow + "/rank")).isEqualTo(i + 1);
+            double payoff = answer.numberAt(cow + "/retentionPayoff");
+            assertThat(payoff).isBetween(answer.numberAt(cow + "/low"), answer.numberAt(cow + "/high"));
+            assertThat(answer.countAt(cow + "/lowestRank")).isLessThanOrEqualTo(i + 1);
+            assertThat(answer.at(cow + "/reasons")).isNotEmpty();
+            assertThat(answer.at(cow + "/warnings").toString()).contains("health-not-valued");
+            // from 1 March to 1 January
+            assertThat(answer.countAt(cow + "/daysSinceCalving")).isEqualTo(306);
+        }
+        assertThat(answer.at("/cows/1/warnings").toString()).contains("pregnancy-not-checked");
+        assertThat(answer.at("/cows/0/withoutBreeding/untilMonthInMilk").asInt())
+                .isGreaterThanOrEqualTo(12);
+        assertThat(answer.numberAt("/cows/2/pregnancyValue")).isGreaterThan(100);
+        assertThat(answer.numberAt("/meanNewPregnancy/value")).isPositive();
+        assertThat(answer.at("/warnings").findValuesAsText("code")).contains("reference-value-used");
+        assertThat(answer.at("/assumed").findValuesAsText("pointer"))
+                .contains("/parity 1/bodyWeightKg", "/prices/interestPctPerYear")
+                .doesNotContain("/prices/calfPrice");
+    }
+
+    @Test
+    void withoutPricesItIsByMilkAndWithPartOfThemToo() {
+        TestHerd herd = threeCows();
+        Answer none = herd.get(RANKING).expecting(200);
+        assertThat(none.textAt("/basis")).isEqualTo("milk");
+        assertThat(none.at("/warnings").findValuesAsText("code")).contains("prices-not-set");
+        assertThat(none.textAt("/warnings/0/message")).isEqualTo("Prices are not set: the list is by milk only.");
+        assertThat(none.at("/cows").findValuesAsText("id")).containsExactly("C2", "C3", "C1");
+        assertThat(none.numberAt("/cows/0/milkLevelPct")).isLessThan(100);
+        assertThat(none.at("/cows/0/retentionPayoff").isMissingNode()).isTrue();
+        assertThat(none.textAt("/caution")).isNotBlank();
+        herd.post("prices", "{\"validFrom\":\"2025-01-01\",\"currency\":\"EUR\",\"milkPricePerKg\":0.45}")
+                .expecting(201);
+        assertThat(herd.get(RANKING).expecting(200).textAt("/basis")).isEqualTo("milk");
+        // prices of later take no part
+        herd.post("prices", PRICES.replace("2025-01-01", "2026-01-02")).expecting(201);
+        assertThat(herd.get(RANKING).expecting(200).textAt("/basis")).isEqualTo("milk");
+        assertThat(herd.get("/culling-ranking?asOf=2026-01-02").expecting(200).textAt("/basis"))
+                .isEqualTo("money");
+    }
+
+    @Test
+    void aHeiferCheaperThanTheSaleIsToldAndTheListIsByMilk() {
+        TestHerd herd = threeCows();
+        herd.post("prices", PRICES.replace("1700", "500")).expecting(201);
+        Answer answer = herd.get(RANKING).expecting(200);
+        assertThat(answer.textAt("/basis")).isEqualTo("milk");
+        assertThat(answer.at("/warnings").findValuesAsText("code")).contains("prices-contradict");
+    }
+
+    @Test
+    void anEmptyHerdAndAHerdInItsFirstWeekHaveAList() {
+        TestHerd empty = TestHerd.make();
+        empty.post("prices", PRICES).expecting(201);
+        Answer none = empty.get(RANKING).expecting(200);
+        assertThat(none.textAt("/status")).isEqualTo("notEnoughData");
+        assertThat(none.at("/cows")).isEmpty();
+        assertThat(none.textAt("/caution")).isNotBlank();
+        assertThat(none.at("/warnings").findValuesAsText("code")).contains("curve-not-of-herd");
+        TestHerd first = TestHerd.make()
+                .withAnimal("N1")
+                .withCalving("N1", "2025-12-20", 1)
+                .withAnimal("N2");
+        first.post("prices", PRICES).expecting(201);
+        Answer week = first.get(RANKING).expecting(200);
+        assertThat(week.at("/cows").findValuesAsText("id")).containsExactly("N1");
+        assertThat(week.at("/cows/0/warnings").toString()).contains("milk-level-assumed");
+        assertThat(week.at("/cows/0/milkLevelPct").isMissingNode()).isTrue();
+        // by milk there is nothing to rank by yet, and that is told
+        Answer later = TestHerd.make()
+                .withAnimal("N1")
+                .withCalving("N1", "2025-12-20", 1)
+                .get(RANKING)
+                .expecting(200);
+        assertThat(later.at("/cows")).isEmpty();
+        assertThat(later.at("/notRanked").findValuesAsText("id")).containsExactly("N1");
+        assertThat(later.at("/notRanked/0/warnings").toString()).contains("no-test-days");
+    }
+
+    @Test
+    void whoLeftIsNotListedAndWhoIsDryIs() {
+        TestHerd herd = threeCows();
+        herd.post("prices", PRICES).expecting(201);
+        herd.withDeparture("C2", "2025-12-01", "sale").withDryOff("C1", "2025-12-28");
+        Answer answer = herd.get(RANKING).expecting(200);
+        assertThat(answer.at("/cows").findValuesAsText("id")).containsExactlyInAnyOrder("C1", "C3");
+        // the day before she left she was in it
+        assertThat(herd.get("/culling-ranking?asOf=2025-11-30")
+                        .expecting(200)
+                        .at("/cows")
+                        .findValuesAsText("id"))
+                .contains("C2");
+    }
+
+    @Test
+    void aKeyOfAnotherHerdSeesNothing() {
+        TestHerd herd = threeCows();
+        TestHerd other = TestHerd.make();
+        assertThat(herd.withKey(TestHerd.key("read", other.code(), null))
+                        .get(RANKING)
+                        .expecting(404)
+                        .textAt("/code"))
+                .isEqualTo("not-found");
+        assertThat(herd.get("/culling-ranking?asOf=2026-13-01").expecting(400).textAt("/code"))
+                .isEqualTo("bad-parameter");
+    }
+
+    // Cull price 832 = 1.30 a kg of 640 kg, the mean weight of the reference set; a fresh heifer of the herd is worth
+    // keeping
+    @Test
+    void aPregnancyFoundWithoutAServiceIsCountedFromTheCheck() {
+        TestHerd herd = TestHerd.make().withAnimal("P1").withCalving("P1", "2025-03-01", 2);
+        herd.withTestDay("P1", "2025-05-10", 30).withTestDay("P1", "2025-06-14", 30);
+        check(herd, "P1", "2025-08-01", "pregnant");
+        herd.post("prices", PRICES).expecting(201);
+        Answer answer = herd.get(RANKING).expecting(200);
+        assertThat(answer.textAt("/cows/0/pregnancy")).isEqualTo("pregnant");
+        assertThat(answer.at("/cows/0/warnings").toString()).contains("conception-assumed");
+        assertThat(answer.numberAt("/cows/0/milkLevelPct")).isCloseTo(100, within(1e-9));
+    }
+}
