@@ -112,7 +112,7 @@ public final class WithheldMilk {
                 Optional.empty(),
                 check.by(),
                 "Foremilk of " + (check.quarter().isEmpty() ? "a quarter not named" : quarter.wireName()) + ": "
-                        + check.milk().words() + ", " + check.at() + "; not cleared since."));
+                        + check.milk().words() + ", " + check.at().toLocalDate() + "; not cleared since."));
     }
 
     private Optional<WithheldReason> ofCalving(LocalDate calving, LocalDateTime at) {
