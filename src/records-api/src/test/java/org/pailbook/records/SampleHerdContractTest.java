@@ -21,7 +21,19 @@ class SampleHerdContractTest {
     /** A day in the middle, when some are dry, and one after the last row of the files. */
     private static final List<LocalDate> DAYS = List.of(LocalDate.of(2025, 9, 30), LocalDate.of(2026, 10, 31));
 
-    private static final List<String> KINDS = List.of("animals", "calvings", "test-days", "dry-offs", "departures");
+    private static final List<String> KINDS = List.of(
+            "animals",
+            "calvings",
+            "test-days",
+            "dry-offs",
+            "departures",
+            "services",
+            "pregnancy-checks",
+            "treatments",
+            "foremilk-checks",
+            "milkings",
+            "tank-readings",
+            "tank-pickups");
 
     private static TestHerd herd;
 
@@ -49,8 +61,19 @@ class SampleHerdContractTest {
     @Test
     void theFilesHoldAsManyRowsAsTheirDescriptionSays() {
         // sample-herd/README.md
-        Map<String, Integer> described =
-                Map.of("animals", 192, "calvings", 375, "test-days", 2327, "dry-offs", 228, "departures", 78);
+        Map<String, Integer> described = Map.ofEntries(
+                Map.entry("animals", 192),
+                Map.entry("calvings", 375),
+                Map.entry("test-days", 2327),
+                Map.entry("dry-offs", 228),
+                Map.entry("departures", 78),
+                Map.entry("services", 471),
+                Map.entry("pregnancy-checks", 232),
+                Map.entry("treatments", 23),
+                Map.entry("foremilk-checks", 46),
+                Map.entry("milkings", 90),
+                Map.entry("tank-readings", 31),
+                Map.entry("tank-pickups", 31));
         described.forEach(
                 (kind, rows) -> assertThat(SampleBook.rows(kind)).as(kind).hasSize(rows));
     }

@@ -29,7 +29,7 @@ public final class ProjectionCeiling {
     private static final int DAYS = 305;
     private static final int HERDS = 400;
     /** Our own way learns anew for each cow; fewer herds tell enough of it. */
-    private static final int HERDS_LEARNED = 40;
+    private static final int HERDS_LEARNED = 20;
 
     private static final long SEED = 305;
 

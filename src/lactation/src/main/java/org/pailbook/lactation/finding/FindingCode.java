@@ -222,10 +222,6 @@ public enum FindingCode {
             Severity.NOTES,
             "The standard of her group has learned from other cows of the herd, recent lactations weighing more; none of her"
                     + " own tests took part."),
-    WEEKLY_MEANS(
-            "weekly-means",
-            Severity.NOTES,
-            "So many days were measured that fat and protein go by the means of weeks instead of single days."),
     CALVING_SEASON(
             "calving-season",
             Severity.NOTES,

@@ -20,8 +20,7 @@ import org.pailbook.lactation.testday.UsableTests;
  *
  * <p>Each test day's deviation from the mean is weighted by what it says of the total: {@code yhat = 1'mu + w' (ym - K mu)}, {@code w = Vm^-1
  * K V 1}. Any plan of tests will do, none too; a late first test and gaps need nothing special, and tests past day 305 still count. Cost grows
- * with the third power of the number of tests: ten take microseconds, a weight every day some milliseconds; of more than sixty
- * test days fat and protein are projected by means of weeks, which is said.
+ * with the third power of the number of tests: ten take microseconds, a weight every day some milliseconds.
  *
  * @see "VanRaden, P. M. (1997). Lactation yields and accuracies computed from test day yields and (co)variances by best prediction. J. Dairy
  *     Sci. 80:3015-3022 (abstract read)"

@@ -39,8 +39,7 @@ final class LactationFingerprint {
             DailySpread rhythm) {
         LactationFingerprint print = new LactationFingerprint();
         // tests after day 305 say nothing of the shapes, which end there
-        TestRecords records = TestRecords.of(usable, List.of(trait), DaysInMilk.STANDARD_LACTATION_DAYS, test -> 0)
-                .byWeekIfMany();
+        TestRecords records = TestRecords.of(usable, List.of(trait), DaysInMilk.STANDARD_LACTATION_DAYS, test -> 0);
         int n = records.count();
         double[] lower = new double[n * (n + 1) / 2];
         double[][] columns = new double[COLUMNS + 1][n];
@@ -50,7 +49,6 @@ final class LactationFingerprint {
             for (int j = 0; j <= i; j++) {
                 lower[Cholesky.at(i, j)] = rhythm.covariance(day, records.day(j));
             }
-            lower[Cholesky.at(i, i)] -= rhythm.dailyErrorShare() * (1 - 1.0 / records.averaged(i));
             for (int k = 0; k < SHAPES; k++) {
                 columns[k][i] = MeanUncertainty.shape(k, day);
             }

@@ -121,9 +121,8 @@ final class ProjectionFigures {
         int record = 0;
         while (record < records.count()) {
             int test = records.test(record);
-            String days = records.averaged(record) == 1 ? "test on " : "mean of days of the week to ";
-            StringBuilder what =
-                    new StringBuilder(days + usable.tests().get(test).date() + ", day " + records.day(record) + ":");
+            StringBuilder what = new StringBuilder(
+                    "test on " + usable.tests().get(test).date() + ", day " + records.day(record) + ":");
             double amount = 0;
             for (String comma = " "; record < records.count() && records.test(record) == test; record++, comma = "; ") {
                 double weight = predicted.weights()[record] * unit;
@@ -178,9 +177,6 @@ final class ProjectionFigures {
             weights.of(trait).records().addMissing(findings, trait, tests, FindingCode.FAT_MISSING, "fatPct");
         } else if (what == LactationTrait.PROTEIN) {
             weights.of(trait).records().addMissing(findings, trait, tests, FindingCode.PROTEIN_MISSING, "proteinPct");
-        }
-        if (trait > 0 && tests > TestRecords.MOST_SINGLE_TESTS) {
-            findings.add(Finding.of(FindingCode.WEEKLY_MEANS).withSeen(tests + " test days"));
         }
         spacing(findings, tests);
         int asOfDay = lactation.daysInMilk(asOf);

@@ -49,12 +49,7 @@ final class TestDayWeights {
                 int otherTrait = records.trait(j);
                 int otherDay = records.day(j);
                 double lasting = standards.lasting(trait, otherTrait) * fading.lastingCorrelation(day, otherDay);
-                // of days averaged over a week only a part belongs to any one day
-                double shares = day == otherDay
-                        ? lasting
-                                + standards.daily(trait, otherTrait)
-                                        / Math.max(records.averaged(i), records.averaged(j))
-                        : lasting;
+                double shares = day == otherDay ? lasting + standards.daily(trait, otherTrait) : lasting;
                 variances[place] = sd * standards.standard(otherTrait).spread().sdPerDay(otherDay) * shares;
                 variances[place] -= known == null ? 0 : known[trait][otherTrait];
                 if (together != null && otherTrait == trait) {
@@ -136,8 +131,7 @@ final class TestDayWeights {
         for (int i = 0; i < covariance.length; i++) {
             int other = records.trait(i);
             double lasting = standards.lasting(other, trait) * spread.lastingCorrelation(records.day(i), day);
-            double shares =
-                    records.day(i) == day ? lasting + standards.daily(other, trait) / records.averaged(i) : lasting;
+            double shares = records.day(i) == day ? lasting + standards.daily(other, trait) : lasting;
             covariance[i] = standards.standard(other).spread().sdPerDay(records.day(i)) * spread.sdPerDay(day) * shares;
         }
         return predict(

@@ -23,35 +23,20 @@ final class TestRecords {
     private static final ValueLimit FAT_LIMIT = accepted("fatPct");
     private static final ValueLimit PROTEIN_LIMIT = accepted("proteinPct");
 
-    /** Up to so many test days each stands for itself. */
-    static final int MOST_SINGLE_TESTS = 60;
-
-    private static final int DAYS_PER_WEEK = 7;
-
     private final int[] trait;
     private final int[] day;
     private final int[] test;
     private final double[] value;
     private final double[] extraVarianceShare;
-    /** days a value is the mean of, 1 for a single test */
-    private final int[] averaged;
-
     private final List<Finding> findings;
 
     private TestRecords(
-            int[] trait,
-            int[] day,
-            int[] test,
-            double[] value,
-            double[] extraVarianceShare,
-            int[] averaged,
-            List<Finding> findings) {
+            int[] trait, int[] day, int[] test, double[] value, double[] extraVarianceShare, List<Finding> findings) {
         this.trait = trait;
         this.day = day;
         this.test = test;
         this.value = value;
         this.extraVarianceShare = extraVarianceShare;
-        this.averaged = averaged;
         this.findings = findings;
     }
 
@@ -100,71 +85,7 @@ final class TestRecords {
                 Arrays.copyOf(test, n),
                 Arrays.copyOf(value, n),
                 Arrays.copyOf(extra, n),
-                singles(n),
                 findings);
-    }
-
-    private static int[] singles(int n) {
-        int[] one = new int[n];
-        Arrays.fill(one, 1);
-        return one;
-    }
-
-    /**
-     * The same with the days of each week of the lactation made one mean a trait, where there are more than {@value #MOST_SINGLE_TESTS} test days: a meter
-     * weighs every day, and the cost of the equations grows with the third power. What lasts of a cow hardly changes within a week, so that the
-     * mean says nearly all its days do; a mean of k days has the k-th part of a single day's own variance. A rule of ours; its figures differ from those
-     * of all days by less than .1 %.
-     */
-    TestRecords byWeekIfMany() {
-        if (count() == 0 || test[count() - 1] < MOST_SINGLE_TESTS) {
-            return this;
-        }
-        int n = 0;
-        int traits = Arrays.stream(trait).max().orElse(0) + 1;
-        int[] meanTrait = new int[count()];
-        int[] meanDay = new int[count()];
-        int[] lastTest = new int[count()];
-        double[] mean = new double[count()];
-        double[] extra = new double[count()];
-        int[] days = new int[count()];
-        for (int from = 0; from < count(); ) {
-            int to = from;
-            while (to < count() && week(to) == week(from)) {
-                to++;
-            }
-            int middle = (int) Math.round(Arrays.stream(day, from, to).average().orElseThrow());
-            for (int one = 0; one < traits; one++) {
-                for (int i = from; i < to; i++) {
-                    if (trait[i] == one) {
-                        mean[n] += value[i];
-                        extra[n] += extraVarianceShare[i];
-                        lastTest[n] = test[i];
-                        days[n]++;
-                    }
-                }
-                if (days[n] > 0) {
-                    meanTrait[n] = one;
-                    meanDay[n] = middle;
-                    mean[n] /= days[n];
-                    extra[n] /= (double) days[n] * days[n];
-                    n++;
-                }
-            }
-            from = to;
-        }
-        return new TestRecords(
-                Arrays.copyOf(meanTrait, n),
-                Arrays.copyOf(meanDay, n),
-                Arrays.copyOf(lastTest, n),
-                Arrays.copyOf(mean, n),
-                Arrays.copyOf(extra, n),
-                Arrays.copyOf(days, n),
-                findings);
-    }
-
-    private int week(int record) {
-        return (day[record] - 1) / DAYS_PER_WEEK;
     }
 
     /** NaN where it was not measured or may not be used. */
@@ -229,11 +150,6 @@ final class TestRecords {
         return extraVarianceShare[record];
     }
 
-    /** Days the value is the mean of; 1 for a single test. */
-    int averaged(int record) {
-        return averaged[record];
-    }
-
     /** Values that were measured and may not be used. */
     List<Finding> findings() {
         return findings;
@@ -241,8 +157,8 @@ final class TestRecords {
 
     int countOf(int ofTrait) {
         int count = 0;
-        for (int i = 0; i < trait.length; i++) {
-            count += trait[i] == ofTrait ? averaged[i] : 0;
+        for (int one : trait) {
+            count += one == ofTrait ? 1 : 0;
         }
         return count;
     }

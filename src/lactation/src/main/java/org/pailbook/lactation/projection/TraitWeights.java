@@ -39,7 +39,7 @@ final class TraitWeights {
     private TestDayWeights joint() {
         TestDayWeights made = joint;
         if (made == null) {
-            made = new TestDayWeights(standards, records(standards).byWeekIfMany());
+            made = new TestDayWeights(standards, records(standards));
             joint = made;
         }
         return made;

@@ -2,18 +2,17 @@ package org.pailbook.records.app;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.inject.Instance;
 import jakarta.inject.Inject;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.pailbook.records.access.OpenSampleHerd;
-import org.pailbook.records.cow.AnimalKind;
-import org.pailbook.records.event.CalvingKind;
-import org.pailbook.records.event.DepartureKind;
-import org.pailbook.records.event.DryOffKind;
 import org.pailbook.records.exchange.BulkIntake;
 import org.pailbook.records.herd.HerdIntake;
 import org.pailbook.records.intake.RecordKind;
@@ -21,13 +20,27 @@ import org.pailbook.records.store.Events;
 import org.pailbook.records.store.HerdRow;
 import org.pailbook.records.store.Herds;
 import org.pailbook.records.store.TestDayRow;
-import org.pailbook.records.testday.TestDayKind;
 import org.pailbook.records.wire.StrictJson;
 
 /** Loads the invented herd of the folder {@code sample-herd} through the same intake that takes posted files. */
 @ApplicationScoped
 class SampleHerd {
     private static final String FOLDER = "sample-herd/";
+    /** Files in the order in which they go in: what a check looks back at comes first. */
+    private static final List<String> NAMES_IN_ORDER = List.of(
+            "animals",
+            "calvings",
+            "test-days",
+            "dry-offs",
+            "departures",
+            "services",
+            "pregnancy-checks",
+            "treatments",
+            "foremilk-checks",
+            "milkings",
+            "tank-readings",
+            "tank-pickups");
+
     private static final String WRITTEN_BY = "sample-herd";
 
     private final Herds herds;
@@ -46,17 +59,15 @@ class SampleHerd {
             HerdIntake herdIntake,
             BulkIntake bulk,
             OpenSampleHerd open,
-            AnimalKind animals,
-            CalvingKind calvings,
-            TestDayKind testDays,
-            DryOffKind dryOffs,
-            DepartureKind departures) {
+            Instance<RecordKind<?>> kinds) {
         this.herds = herds;
         this.events = events;
         this.herdIntake = herdIntake;
         this.bulk = bulk;
         this.open = open;
-        this.kindsInOrder = List.of(animals, calvings, testDays, dryOffs, departures);
+        Map<String, RecordKind<?>> byName = kinds.stream().collect(Collectors.toMap(RecordKind::name, kind -> kind));
+        this.kindsInOrder =
+                NAMES_IN_ORDER.stream().<RecordKind<?>>map(byName::get).toList();
     }
 
     Optional<String> openCode() {

@@ -50,7 +50,7 @@ record ProjectionsRequest(
 
             @Schema(
                     description =
-                            "Earlier and other lactations of the herd, finished or not; a cow's own are not used to learn her standard",
+                            "Earlier and other lactations of the herd, finished or not; of a cow's own only earlier ones take part in her projection, and a finding says so",
                     maxItems = MOST_LACTATIONS)
             List<LactationMembers> history,
 

@@ -92,6 +92,12 @@ public final class TreatmentKind extends EventKind<TreatmentRow> {
         put(content, "note", record.note);
     }
 
+    /** Nobody reads a withholding day of ours without the caution, a tool that follows the changes included. */
+    @Override
+    protected void addNotes(ObjectNode wire) {
+        wire.put("caution", TreatmentBody.CAUTION);
+    }
+
     @Override
     protected void checkDetails(Posted<TreatmentRow> posted, TreatmentRow replaced, Surroundings surroundings) {
         TreatmentRow record = posted.record();

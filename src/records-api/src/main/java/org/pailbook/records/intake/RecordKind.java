@@ -77,6 +77,9 @@ public abstract class RecordKind<E extends StoredRecord> implements KeptKind<E> 
     /** Gives a record that is known by an instant its day, which only the herd's zone tells. */
     protected void placeInHerd(E record, ZoneId zone) {}
 
+    /** Adds to a record shown what is said beside it, a caution for instance; reading such a record takes no notice of it. */
+    protected void addNotes(ObjectNode wire) {}
+
     /** Adds to the content kept of a replaced version what its members do not tell. */
     protected void writeKept(E record, ObjectNode kept) {}
 
@@ -176,6 +179,7 @@ public abstract class RecordKind<E extends StoredRecord> implements KeptKind<E> 
                 wire.set(member.getKey(), value);
             }
         });
+        addNotes(wire);
         return wire;
     }
 

@@ -116,7 +116,7 @@ record ProjectionAccuracyView(
             "Completed lactations only: milked to day 275 or later and well enough tested. Cows that left or dried off early are not in it,"
                     + " so projections of cows now in milk may err more.",
             "What a lactation came to is its projection from all its tests, not a sum of weights of every day.",
-            "No cow's own lactations took part in her standard; tests of other cows up to asOf did, later ones than the projection"
+            "Of a cow's own lactations only earlier ones took part; tests of other cows up to asOf did, later ones than the projection"
                     + " would have known among them.");
 
     static ProjectionAccuracyView of(HerdRow herd, HerdKnowledge knowledge, AsOf asOf) {
