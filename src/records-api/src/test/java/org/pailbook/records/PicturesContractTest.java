@@ -27,7 +27,7 @@ class PicturesContractTest {
         TestHerd herd = herd();
         Answer drawn =
                 herd.getAnimal("007", "/lactations/2/curve.svg?asOf=" + DAY).expecting(200);
-        assertThat(drawn.header("Content-Type")).hasValue("image/svg+xml");
+        assertThat(drawn.header("Content-Type").orElseThrow()).startsWith("image/svg+xml");
         double kg = herd.getAnimal("007", "/lactations/2?asOf=" + DAY).numberAt("/projected305/value");
         assertThat(drawn.text())
                 .startsWith("<svg ")
