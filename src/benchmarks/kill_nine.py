@@ -28,8 +28,8 @@ WARM_UP_POSTS = 300
 class Service:
     """The packaged service as a process of its own."""
 
-    def __init__(self, jar, work):
-        self.jar, self.log = jar, pathlib.Path(work, "service.log")
+    def __init__(self, jar, work, heap="-Xmx256m"):
+        self.jar, self.heap, self.log = jar, heap, pathlib.Path(work, "service.log")
         with socket.socket() as probe:
             probe.bind(("127.0.0.1", 0))
             self.port = probe.getsockname()[1]
@@ -39,7 +39,7 @@ class Service:
         environment = dict(os.environ, PAILBOOK_REQUESTS_PER_MINUTE="0", PAILBOOK_BULKS_PER_MINUTE="0", QUARKUS_HTTP_PORT=str(self.port), QUARKUS_HTTP_HOST="127.0.0.1", PAILBOOK_ADMIN_KEY=KEY)
         with self.log.open("ab") as log:
             self.process = subprocess.Popen(
-                ["java", "-Xmx256m", "-jar", self.jar], env=environment, stdin=subprocess.DEVNULL, stdout=log, stderr=log)
+                ["java", self.heap, "-jar", self.jar], env=environment, stdin=subprocess.DEVNULL, stdout=log, stderr=log)
         deadline = time.monotonic() + START_SECONDS
         while time.monotonic() < deadline:
             if self.process.poll() is not None:

@@ -10,6 +10,7 @@ import java.sql.SQLException;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import javax.sql.DataSource;
@@ -56,23 +57,27 @@ class FeedContractTest {
         assertThat(table.header("Content-Disposition").orElse("")).contains(herd.code() + "-test-days-2025-11-30.csv");
         // a cell that a spreadsheet would take for a formula is made text: OWASP, CSV Injection
         assertThat(table.text())
-                .isEqualTo("\uFEFFanimal_scheme,animal_id,date,days_in_milk,milk_kg,fat_pct,protein_pct,lactose_pct,"
-                        + "scc_thousand_per_ml,as_of,method,method_version,warnings\r\n"
-                        + "example.eartag,'=FB-1,2025-09-16,28,31.2,4.1,,,,2025-11-30,,,\r\n"
-                        + "example.eartag,'=FB-1,2025-10-14,56,33,,,,,2025-11-30,,,\r\n");
+                .isEqualTo(
+                        "\uFEFFanimal_scheme,animal_id,name,date,parity,days_in_milk,milk_kg,fat_pct,protein_pct,lactose_pct,"
+                                + "scc_thousand_per_ml,as_of,method,method_version,warnings\r\n"
+                                + "example.eartag,'=FB-1,\"Dolly, \"\"the\"\" first\",2025-09-16,2,28,31.2,4.1,,,,2025-11-30,,,\r\n"
+                                + "example.eartag,'=FB-1,\"Dolly, \"\"the\"\" first\",2025-10-14,2,56,33,,,,,2025-11-30,,,\r\n");
         assertThat(open(made.textAt("/address") + "?asOf=2025-09-30&locale=semicolon")
                         .expecting(200)
                         .text())
-                .endsWith("example.eartag;'=FB-1;2025-09-16;28;31,2;4,1;;;;2025-09-30;;;\r\n");
+                .endsWith("first\";2025-09-16;2;28;31,2;4,1;;;;2025-09-30;;;\r\n");
     }
 
     @Test
     void everyTableHasItsHeaderAlsoForAnEmptyHerd() {
         TestHerd empty = TestHerd.make();
-        for (String report : List.of("animals", "test-days", "lactations", "projections")) {
+        for (String report : List.of("animals", "events", "findings", "lactations", "projections", "test-days")) {
             String address =
                     make(empty, empty.code(), report, UNTIL).expecting(201).textAt("/address");
             assertThat(open(address).expecting(200).text())
+                    .isEqualTo(empty.get("/reports/" + report + ".csv")
+                            .expecting(200)
+                            .text())
                     .startsWith("\uFEFFanimal_scheme,animal_id,")
                     .endsWith(",as_of,method,method_version,warnings\r\n")
                     .hasLineCount(1);
@@ -84,31 +89,44 @@ class FeedContractTest {
         TestHerd herd = herd();
         String id = "%3DFB-1";
         Answer lactation = herd.getAnimal(id, "/lactations/2?asOf=2025-11-30").expecting(200);
-        String[] line = row(make(herd, herd.code(), "lactations", UNTIL).textAt("/address"));
-        assertThat(Double.parseDouble(line[7]))
+        Map<String, String> line =
+                row(make(herd, herd.code(), "lactations", UNTIL).textAt("/address"));
+        assertThat(Double.parseDouble(line.get("accumulated_milk_kg")))
                 .isCloseTo(lactation.numberAt("/accumulated/value"), org.assertj.core.api.Assertions.within(0.05));
-        assertThat(line[5]).isEqualTo("103"); // 19 August to 30 November 2025
-        assertThat(line[11]).isEqualTo(lactation.textAt("/accumulated/method/name"));
-        String[] projected = row(make(herd, herd.code(), "projections", UNTIL).textAt("/address"));
-        assertThat(Double.parseDouble(projected[6]))
+        assertThat(line)
+                .containsEntry("days_in_milk", "103") // 19 August to 30 November 2025
+                .containsEntry("method", lactation.textAt("/accumulated/method/name"));
+        Map<String, String> projected =
+                row(make(herd, herd.code(), "projections", UNTIL).textAt("/address"));
+        assertThat(Double.parseDouble(projected.get("projected_305_kg")))
                 .isCloseTo(lactation.numberAt("/projected305/value"), org.assertj.core.api.Assertions.within(0.5));
-        assertThat(Double.parseDouble(projected[7]))
+        assertThat(Double.parseDouble(projected.get("projected_305_low_kg")))
                 .isCloseTo(
                         lactation.numberAt("/projected305/interval80/low"),
                         org.assertj.core.api.Assertions.within(0.5));
-        assertThat(projected[14]).contains("few-test-days");
+        assertThat(projected.get("warnings")).contains("few-test-days");
         String animals = open(make(herd, herd.code(), "animals", UNTIL).textAt("/address"))
                 .expecting(200)
                 .text();
         assertThat(animals).contains("example.eartag,'=FB-1,\"Dolly, \"\"the\"\" first\",HOL,,,");
     }
 
-    private static String[] row(String address) {
-        return open(address + "?asOf=2025-11-30")
+    /** The first row by column name; the name of the cow has no quotes here. */
+    private static Map<String, String> row(String address) {
+        String[] lines = open(address + "?asOf=2025-11-30")
                 .expecting(200)
                 .text()
-                .split("\r\n")[1]
-                .split(",");
+                .replace("\"Dolly, \"\"the\"\" first\"", "Dolly")
+                .substring(1)
+                .split("\r\n");
+        String[] names = lines[0].split(",", -1);
+        String[] cells = lines[1].split(",", -1);
+        assertThat(cells).hasSameSizeAs(names);
+        Map<String, String> row = new HashMap<>();
+        for (int i = 0; i < names.length; i++) {
+            row.put(names[i], cells[i]);
+        }
+        return row;
     }
 
     @Test

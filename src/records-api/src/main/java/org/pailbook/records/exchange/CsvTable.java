@@ -6,12 +6,9 @@ import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.nio.charset.StandardCharsets;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 
@@ -45,9 +42,17 @@ public final class CsvTable {
         printer.printRecord(columns);
     }
 
-    /** A cell of text; null for none. */
-    public CsvTable text(String value) {
-        row.add(value != null && isFormula(value) ? "'" + value : value);
+    /** A cell: text, a number, a date or a truth as it is; null for what is not known. */
+    public CsvTable cell(Object value) {
+        if (value instanceof String text) {
+            row.add(isFormula(text) ? "'" + text : text);
+        } else if (value instanceof BigDecimal number) {
+            row.add(plain(number));
+        } else if (value instanceof Double number) {
+            row.add(plain(BigDecimal.valueOf(number)));
+        } else {
+            row.add(value == null ? null : value.toString());
+        }
         return this;
     }
 
@@ -60,36 +65,6 @@ public final class CsvTable {
     /** A text cell without the mark this table puts before what looks like a formula. */
     static String withoutMark(String cell) {
         return cell.startsWith("'") && isFormula(cell) ? cell.substring(1) : cell;
-    }
-
-    public CsvTable truth(Boolean value) {
-        row.add(value == null ? null : value.toString());
-        return this;
-    }
-
-    public CsvTable date(LocalDate value) {
-        row.add(value == null ? null : value.toString());
-        return this;
-    }
-
-    public CsvTable whole(Integer value) {
-        row.add(value == null ? null : value.toString());
-        return this;
-    }
-
-    /** A number as it was entered; null for none. */
-    public CsvTable number(Double value) {
-        row.add(value == null ? null : plain(BigDecimal.valueOf(value)));
-        return this;
-    }
-
-    /** A computed number, rounded. */
-    public CsvTable number(OptionalDouble value, int decimals) {
-        row.add(
-                value.isEmpty()
-                        ? null
-                        : plain(BigDecimal.valueOf(value.getAsDouble()).setScale(decimals, RoundingMode.HALF_EVEN)));
-        return this;
     }
 
     public void endRow() {

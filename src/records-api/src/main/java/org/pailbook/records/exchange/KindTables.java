@@ -97,14 +97,13 @@ public class KindTables {
     }
 
     private static void cell(CsvTable table, Column column, JsonNode value) {
-        if (value.isMissingNode()) {
-            table.text(null);
-        } else {
-            switch (column.type()) {
-                case TEXT -> table.text(value.asText());
-                case NUMBER -> table.number((Double) value.doubleValue());
-                case TRUTH -> table.truth(value.booleanValue());
-            }
-        }
+        table.cell(
+                value.isMissingNode()
+                        ? null
+                        : switch (column.type()) {
+                            case TEXT -> value.asText();
+                            case NUMBER -> value.doubleValue();
+                            case TRUTH -> value.booleanValue();
+                        });
     }
 }

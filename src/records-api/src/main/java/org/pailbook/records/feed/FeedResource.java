@@ -48,6 +48,7 @@ import org.pailbook.records.wire.Page;
 @Tag(name = "Feeds")
 public class FeedResource {
     private final FeedKeyStore feeds;
+    private final FeedTables tables;
     private final Herds herds;
     private final HerdAccess access;
     private final Cursors cursors;
@@ -55,8 +56,16 @@ public class FeedResource {
     private final Clock clock;
 
     @Inject
-    FeedResource(FeedKeyStore feeds, Herds herds, HerdAccess access, Cursors cursors, Caller caller, Clock clock) {
+    FeedResource(
+            FeedKeyStore feeds,
+            FeedTables tables,
+            Herds herds,
+            HerdAccess access,
+            Cursors cursors,
+            Caller caller,
+            Clock clock) {
         this.feeds = feeds;
+        this.tables = tables;
         this.herds = herds;
         this.access = access;
         this.cursors = cursors;
@@ -96,7 +105,7 @@ public class FeedResource {
     public RestResponse<FeedView> createFeed(InputStream body, @Context HttpHeaders headers) {
         ApiKeyRow key = key();
         NewFeed wanted = NewFeed.read(
-                RecordDesk.readObject(body, headers), LocalDate.ofInstant(clock.instant(), ZoneOffset.UTC));
+                RecordDesk.readObject(body, headers), LocalDate.ofInstant(clock.instant(), ZoneOffset.UTC), tables);
         HerdRow herd = access.toRead(wanted.herd());
         FeedKeyStore.MadeFeed made = feeds.create(herd, wanted, key.id);
         return RestResponse.ResponseBuilder.<FeedView>created(URI.create("/v1/feeds/" + made.row().id))

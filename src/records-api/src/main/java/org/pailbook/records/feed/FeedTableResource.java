@@ -22,6 +22,7 @@ import org.pailbook.records.access.WithoutKey;
 import org.pailbook.records.exchange.ClocksQuery;
 import org.pailbook.records.exchange.ComputedDesk;
 import org.pailbook.records.exchange.CsvTable;
+import org.pailbook.records.exchange.HerdTable;
 import org.pailbook.records.exchange.KnownHerd;
 import org.pailbook.records.problem.Problem;
 import org.pailbook.records.store.FeedRow;
@@ -56,8 +57,7 @@ public class FeedTableResource {
             content = @Content(mediaType = "text/csv", schema = @Schema(implementation = String.class)))
     public Response getFeedTable(
             @PathParam("token") @Parameter(description = "The secret of the feed") String token,
-            @PathParam("report") @Parameter(description = "animals, test-days, lactations or projections")
-                    String report,
+            @PathParam("report") @Parameter(description = "Name of the report it shows: test-days") String report,
             @BeanParam ClocksQuery clocks,
             @QueryParam("locale")
                     @Parameter(
@@ -72,8 +72,8 @@ public class FeedTableResource {
         HerdRow herd = known.herd();
         AsOf day = known.asOf();
         feeds.noteUse(feed);
-        FeedReport table = FeedReport.named(report).orElseThrow(Problem::notFound);
-        StreamingOutput rows = out -> tables.write(table, herd, day, out, locale != null);
+        HerdTable table = tables.named(report).orElseThrow(Problem::notFound);
+        StreamingOutput rows = out -> table.writeCsv(herd, day, locale != null, out);
         return Response.ok(rows)
                 .type(CsvTable.MEDIA_TYPE)
                 .header(

@@ -15,22 +15,22 @@ import org.pailbook.records.wire.FindingView;
 record NewFeed(
         @Schema(description = "Code of the herd") String herd,
 
-        @Schema(description = "animals, test-days, lactations or projections")
+        @Schema(description = "Name of a report, as the list of the herd's reports has it: test-days")
         String report,
 
         @Schema(description = "Last day it works, UTC; at most 400 days from today")
         LocalDate expiresOn) {
     private static final int MOST_DAYS = 400;
 
-    static NewFeed read(ObjectNode body, LocalDate today) {
+    static NewFeed read(ObjectNode body, LocalDate today, FeedTables tables) {
         Fields fields = new Fields(body, "");
         String herd = fields.requiredText("herd", 40);
         String report = fields.requiredText("report", 40);
         LocalDate expiresOn = fields.requiredDate("expiresOn");
         fields.finish();
-        if (report != null && FeedReport.named(report).isEmpty()) {
+        if (report != null && tables.named(report).isEmpty()) {
             fields.findings()
-                    .add(FindingView.error("unknown-code", "/report", "must be one of " + FeedReport.names())
+                    .add(FindingView.error("unknown-code", "/report", "must be one of " + tables.names())
                             .seen(report));
         }
         if (expiresOn != null && (expiresOn.isBefore(today) || expiresOn.isAfter(today.plusDays(MOST_DAYS)))) {

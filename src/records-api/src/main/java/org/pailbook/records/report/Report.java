@@ -1,21 +1,21 @@
 package org.pailbook.records.report;
 
+import java.io.IOException;
+import java.io.OutputStream;
 import java.util.List;
 import java.util.function.Consumer;
 import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.method.PublishedMethod;
+import org.pailbook.records.exchange.HerdTable;
 import org.pailbook.records.store.HerdRow;
 import org.pailbook.records.wire.AsOf;
 
 /**
- * A table of a herd. Implementations are beans; being there is all it takes to be listed and served in every form.
+ * A table of a herd. Implementations are beans; being there is all it takes to be listed, served in every form, and shown by feeds.
  *
  * @param <R> what one row is made from
  */
-interface Report<R> {
-    /** The name in the address: kebab-case, never changed. */
-    String name();
-
+interface Report<R> extends HerdTable {
     /** What one row is, in words. */
     String meaning();
 
@@ -24,6 +24,11 @@ interface Report<R> {
 
     /** Hands on each row, in an order that stays the same while the records do. */
     void rows(HerdRow herd, AsOf asOf, Consumer<R> each);
+
+    @Override
+    default void writeCsv(HerdRow herd, AsOf asOf, boolean semicolon, OutputStream out) throws IOException {
+        ReportForm.CSV.write(new ReportRun<>(this, herd, asOf), semicolon, out);
+    }
 
     /** The method behind a row's figures; null where nothing is computed. */
     default PublishedMethod method(R row) {

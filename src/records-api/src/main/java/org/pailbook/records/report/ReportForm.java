@@ -1,11 +1,8 @@
 package org.pailbook.records.report;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.BufferedWriter;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.io.OutputStreamWriter;
-import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.Optional;
 
@@ -42,9 +39,7 @@ enum ReportForm {
     /** Writes the report; the stream is flushed and left open. */
     void write(ReportRun<?> run, boolean isDecimalComma, OutputStream out) throws IOException {
         switch (this) {
-            case CSV ->
-                run.writeTo(new CsvTable(
-                        new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8)), isDecimalComma));
+            case CSV -> run.writeTo(new CsvForm(out, isDecimalComma));
             case JSON ->
                 run.writeTo(
                         new JsonTable(MAPPER.createGenerator(out), run.report().name(), run.herd(), run.asOf()));
