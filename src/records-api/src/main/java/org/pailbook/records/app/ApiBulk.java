@@ -39,7 +39,8 @@ final class ApiBulk {
                         .addMediaType("text/csv", OASFactory.createMediaType().schema(text))
                         .addMediaType(
                                 "multipart/form-data",
-                                OASFactory.createMediaType().schema(form()))));
+                                OASFactory.createMediaType()
+                                        .schema(OASFactory.createSchema().ref("BulkFile")))));
         operation
                 .getResponses()
                 .addAPIResponse(
@@ -92,6 +93,7 @@ final class ApiBulk {
         Map<String, Schema> rejected = new TreeMap<>(answer);
         rejected.putAll(api.getComponents().getSchemas().get("Problem").getProperties());
         api.getComponents()
+                .addSchema("BulkFile", form())
                 .addSchema("RowAnswer", row)
                 .addSchema("BulkAnswer", object(answer))
                 .addSchema("RejectedBatch", object(rejected));

@@ -23,6 +23,11 @@ class ApiPageIT {
         assertThat(heard.status()).isEqualTo(200);
         assertThat(heard.mediaType()).isEqualTo("text/html");
         String page = heard.text();
+        // two policies of which one forbids the style once left the page bare
+        assertThat(heard.headers().allValues("content-security-policy"))
+                .singleElement()
+                .asString()
+                .contains("style-src 'sha256-");
         Set<String> ids = all(ID, page);
         assertThat(ids).containsAll(ApiDocument.committed().operationsById().keySet());
         assertThat(ids).containsAll(all(LINK, page));
