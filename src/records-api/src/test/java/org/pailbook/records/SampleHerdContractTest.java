@@ -4,8 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
@@ -215,6 +219,37 @@ class SampleHerdContractTest {
                     .isLessThanOrEqualTo(book.tests(cow).size());
             LocalDate end = book.end(cow);
             assertThat(answer.textAt("/endedOn")).isEqualTo(end == null ? null : end.toString());
+        }
+    }
+
+    @Test
+    void theReadmeShowsWhatIsAnswered() throws IOException {
+        String readme = Files.readString(Path.of("..", "..", "README.md"));
+        int begin = readme.indexOf("```json\n{\n  \"animal\"") + "```json\n".length();
+        JsonNode shown = new ObjectMapper().readTree(readme.substring(begin, readme.indexOf("\n```", begin)));
+        Answer answer = herd.getAnimal("PT-BA-0355", "/lactations/current?asOf=2026-03-01")
+                .expecting(200);
+        assertShown("", shown, answer.json());
+    }
+
+    /** Every member shown is answered so; numbers are shown with one decimal. */
+    private static void assertShown(String place, JsonNode shown, JsonNode real) {
+        if (shown.isObject()) {
+            shown.properties().forEach(member -> {
+                assertThat(real.has(member.getKey()))
+                        .as(place + "/" + member.getKey())
+                        .isTrue();
+                assertShown(place + "/" + member.getKey(), member.getValue(), real.get(member.getKey()));
+            });
+        } else if (shown.isArray()) {
+            assertThat(shown.size()).as(place).isEqualTo(real.size());
+            for (int i = 0; i < shown.size(); i++) {
+                assertShown(place + "/" + i, shown.get(i), real.get(i));
+            }
+        } else if (shown.isNumber()) {
+            assertThat(shown.doubleValue()).as(place).isCloseTo(real.doubleValue(), within(0.0501));
+        } else {
+            assertThat(shown).as(place).isEqualTo(real);
         }
     }
 }

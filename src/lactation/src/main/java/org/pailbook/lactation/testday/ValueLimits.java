@@ -7,8 +7,10 @@ import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -22,17 +24,34 @@ import org.pailbook.lactation.testday.ValueLimit.Layer;
  * range is flagged and not used until confirmed; one outside the usual range is used and questioned. Real cows leave the two inner ranges.
  *
  * <p>{@link #PUBLISHED} holds ICAR's ranges and our own, each with its source; {@link #with} lays a farm's own limit over it.
- *
- * @param limits a later one replaces an earlier one of the same field, layer and breeds
  */
-public record ValueLimits(List<ValueLimit> limits) {
+public final class ValueLimits {
     /** The limits shipped with the library. */
     public static final ValueLimits PUBLISHED = read("value-limits.csv");
 
     private static final String FAT_PROTEIN_RATIO = "fatProteinRatio";
 
-    public ValueLimits {
-        limits = List.copyOf(limits);
+    /** What a limit is looked up by. */
+    private record Asked(String field, Layer layer, BreedGroup breeds) {}
+
+    private final List<ValueLimit> limits;
+    /** worked out beforehand: every test day of every cow is held against them, again and again */
+    private final Map<Asked, ValueLimit> widest = new HashMap<>();
+
+    private ValueLimits(List<ValueLimit> limits) {
+        this.limits = List.copyOf(limits);
+        for (ValueLimit limit : limits) {
+            for (BreedGroup breeds : BreedGroup.values()) {
+                if (breeds == BreedGroup.UNKNOWN || limit.breeds() == BreedGroup.UNKNOWN || limit.breeds() == breeds) {
+                    widest.merge(new Asked(limit.field(), limit.layer(), breeds), limit, ValueLimits::union);
+                }
+            }
+        }
+    }
+
+    /** All of them, in the order of the table. */
+    public List<ValueLimit> limits() {
+        return limits;
     }
 
     /** These limits with one more, which replaces the one of the same field, layer and breeds. */
@@ -50,18 +69,7 @@ public record ValueLimits(List<ValueLimit> limits) {
      * @return empty if there is none
      */
     public Optional<ValueLimit> of(String field, Layer layer, BreedGroup breeds) {
-        ValueLimit widest = null;
-        for (ValueLimit limit : limits) {
-            boolean fits = limit.field().equals(field)
-                    && limit.layer() == layer
-                    && (breeds == BreedGroup.UNKNOWN
-                            || limit.breeds() == BreedGroup.UNKNOWN
-                            || limit.breeds() == breeds);
-            if (fits) {
-                widest = widest == null ? limit : union(widest, limit);
-            }
-        }
-        return Optional.ofNullable(widest);
+        return Optional.ofNullable(widest.get(new Asked(field, layer, breeds)));
     }
 
     private static ValueLimit union(ValueLimit one, ValueLimit other) {
