@@ -8,7 +8,7 @@ import org.eclipse.microprofile.openapi.models.Operation;
 import org.eclipse.microprofile.openapi.models.media.Content;
 import org.eclipse.microprofile.openapi.models.media.Schema;
 
-/** Describes the addresses that take many records at once: three forms of the body, one answer. */
+/** Describes the addresses that take many records at once: four forms of the body, one answer. */
 final class ApiBulk {
     static final String ENDING = "/bulk";
 
@@ -36,7 +36,11 @@ final class ApiBulk {
                         .addMediaType(
                                 "application/x-ndjson",
                                 OASFactory.createMediaType().schema(text))
-                        .addMediaType("text/csv", OASFactory.createMediaType().schema(text))));
+                        .addMediaType("text/csv", OASFactory.createMediaType().schema(text))
+                        .addMediaType(
+                                "multipart/form-data",
+                                OASFactory.createMediaType()
+                                        .schema(OASFactory.createSchema().ref("BulkFile")))));
         operation
                 .getResponses()
                 .addAPIResponse(
@@ -50,6 +54,20 @@ final class ApiBulk {
                                 .description(
                                         "With atomic=true, a row has an error: problem members and the bulk answer together")
                                 .content(content(ApiRefusals.MEDIA_TYPE, "RejectedBatch")));
+    }
+
+    private static Schema form() {
+        return OASFactory.createSchema()
+                .addType(Schema.SchemaType.OBJECT)
+                .addRequired("file")
+                .addProperty(
+                        "file",
+                        OASFactory.createSchema()
+                                .addType(Schema.SchemaType.STRING)
+                                .format("binary")
+                                .description(
+                                        "A file of one of the other forms; its own media type says which, or the end of its"
+                                                + " name: .json, .ndjson, .jsonl or .csv"));
     }
 
     /** Scanned schemas come from annotated classes; these no method returns, since they are written as a stream. */
@@ -75,6 +93,7 @@ final class ApiBulk {
         Map<String, Schema> rejected = new TreeMap<>(answer);
         rejected.putAll(api.getComponents().getSchemas().get("Problem").getProperties());
         api.getComponents()
+                .addSchema("BulkFile", form())
                 .addSchema("RowAnswer", row)
                 .addSchema("BulkAnswer", object(answer))
                 .addSchema("RejectedBatch", object(rejected));

@@ -3,6 +3,7 @@ package org.pailbook.records.app;
 import io.quarkus.smallrye.openapi.OpenApiFilter;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.eclipse.microprofile.openapi.OASFactory;
@@ -25,6 +26,9 @@ import org.eclipse.microprofile.openapi.models.security.SecurityScheme;
 public class ApiDescription implements OASFilter {
     /** Below this nothing is stored, so nothing is created. */
     private static final String CALCULATE = "/v1/calculate/";
+
+    /** What is posted here is new each time: nothing tells it from what is there. */
+    private static final Set<String> NEW_EACH_TIME = Set.of("/v1/keys", "/v1/feeds");
 
     private static final List<String> WAYS_TO_SEND_A_KEY = List.of("apiKey", "bearer", "basic");
     private static final Map<String, String> PATH_PARAMETERS = Map.of(
@@ -60,6 +64,9 @@ public class ApiDescription implements OASFilter {
             ApiBulk.describe(api, path, operation);
         } else if (method == HttpMethod.POST && !open && !path.startsWith(CALCULATE) && !path.contains("{id}")) {
             addCreated(operation);
+            if (NEW_EACH_TIME.contains(path)) {
+                operation.getResponses().removeAPIResponse("200");
+            }
         }
         ApiRefusals.addTo(operation, path, method, open);
         if (method == HttpMethod.POST && path.startsWith("/v1/herds/{herd}/")) {

@@ -14,10 +14,12 @@ final class ApiPage {
     private static final String STYLE = """
             body{font:16px/1.5 system-ui,sans-serif;max-width:60rem;margin:0 auto;padding:1rem;color:#1d2a1f;background:#fff}
             h2{margin-top:2.5rem;border-bottom:2px solid #2f5d3a}h3{margin:1.5rem 0 .25rem}
-            code,pre{font:14px/1.45 ui-monospace,monospace}pre{background:#f3f6f2;padding:.75rem;overflow:auto;max-height:30rem}
+            code,pre{font:14px/1.45 ui-monospace,monospace}table code,td a{overflow-wrap:anywhere}pre{background:#f3f6f2;padding:.75rem;overflow:auto;max-height:30rem}
             table{border-collapse:collapse;width:100%}th,td{text-align:left;vertical-align:top;padding:.25rem .5rem;border-top:1px solid #c9d3c9}
             a{color:#1b5e34}summary{cursor:pointer;padding:.25rem 0}.method{font-weight:700}nav li{margin:.2rem 0}
-            .path{overflow-wrap:anywhere}@media print{nav{display:none}pre{max-height:none}}
+            h3,.path{overflow-wrap:anywhere}nav ul{columns:11rem;padding-left:1.2rem}
+            @media(max-width:40rem){th:first-child,td:first-child{width:34%}}
+            @media print{nav{display:none}pre{max-height:none}}
             """;
 
     /** The page may use its own style and nothing else, from here or elsewhere. */
@@ -138,10 +140,11 @@ final class ApiPage {
             html.append("<table><tr><th>Member</th><th>Type</th><th>Meaning</th></tr>");
             schema.get("properties").fields().forEachRemaining(member -> {
                 row(member.getKey(), type(member.getValue()));
-                text(member.getValue().path("description").asText());
-                JsonNode named =
-                        member.getValue().has("items") ? member.getValue().get("items") : member.getValue();
-                shape(named);
+                JsonNode meant = member.getValue().has("anyOf")
+                        ? member.getValue().get("anyOf").get(0)
+                        : member.getValue();
+                text(meant.path("description").asText());
+                shape(meant.has("items") ? meant.get("items") : meant);
                 html.append("</td></tr>");
             });
             html.append("</table>");
@@ -152,6 +155,9 @@ final class ApiPage {
     }
 
     private static String type(JsonNode schema) {
+        if (schema.has("anyOf")) {
+            return type(schema.get("anyOf").get(0)) + " or null";
+        }
         String type = schema.path("type")
                 .asText(schema.has("$ref") ? "" : schema.path("type").toString());
         return schema.has("items") ? "array" : type;

@@ -26,7 +26,7 @@ final class VersionDescription {
                     .operationId("get" + record + "History")
                     .summary("Every version of " + one(record) + ", first to last");
         } else if (api.getPaths().getPathItem(path).getPUT() != null) {
-            describeOne(ApiDescription.recordName(api, list), method, operation);
+            describeOne(api, ApiDescription.recordName(api, list), method, operation);
         } else if (method == PathItem.HttpMethod.GET && takesClocks(operation)) {
             describeReading(operation, "ETag of the answer you have: 304 if it would be the same");
         }
@@ -74,7 +74,7 @@ final class VersionDescription {
                                 .content(ApiBulk.content(ApiRefusals.MEDIA_TYPE, "Problem")));
     }
 
-    private static void describeOne(String record, PathItem.HttpMethod method, Operation operation) {
+    private static void describeOne(OpenAPI api, String record, PathItem.HttpMethod method, Operation operation) {
         switch (method) {
             case GET -> describeReading(operation, "ETag of the version you have: 304 if it is in force");
             case PUT -> {
@@ -84,13 +84,7 @@ final class VersionDescription {
             }
             case PATCH -> {
                 describeChange(operation, "patch" + record, "Change the members named; null clears one (RFC 7396)");
-                // a patch may hold any part of a record, and null: its schema says no more than that it is an object
-                takeBody(
-                        operation,
-                        MERGE_PATCH,
-                        OASFactory.createSchema()
-                                .addType(Schema.SchemaType.OBJECT)
-                                .description("Members of " + record + "; null clears one"));
+                takeBody(operation, MERGE_PATCH, OASFactory.createSchema().ref(ApiPatch.of(api, record)));
             }
             case DELETE ->
                 describeChange(

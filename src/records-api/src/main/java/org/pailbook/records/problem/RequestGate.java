@@ -52,7 +52,8 @@ public class RequestGate {
     private void judge(RoutingContext routing) {
         HttpServerRequest request = routing.request();
         HttpMethod method = request.method();
-        SafetyHeaders.each(routing.response()::putHeader);
+        // last of all: an answer that says its own would else have both, and a browser keeps to the stricter
+        routing.addHeadersEndHandler(written -> SafetyHeaders.addMissing(routing.response()));
         if (UnreadBody.isExpectedOf(request)) {
             UnreadBody.dropAfterAnswer(routing);
         }

@@ -1,5 +1,6 @@
 package org.pailbook.records.problem;
 
+import io.vertx.core.http.HttpServerResponse;
 import java.util.Map;
 import java.util.function.BiConsumer;
 
@@ -16,6 +17,15 @@ final class SafetyHeaders {
             "Cache-Control", "private, no-store");
 
     private SafetyHeaders() {}
+
+    /** Puts those on an answer that it does not say itself. */
+    static void addMissing(HttpServerResponse answer) {
+        ALL.forEach((name, value) -> {
+            if (!answer.headers().contains(name)) {
+                answer.putHeader(name, value);
+            }
+        });
+    }
 
     /** Gives name and value of each to whoever puts it on an answer. */
     static void each(BiConsumer<String, String> answer) {

@@ -5,17 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Every operation of the description tried with keys that must not do it; the bodies are the good ones of the examples. */
 @Tag("contract")
@@ -28,8 +25,8 @@ class AccessIT {
     private static ApiCaller stranger;
 
     @BeforeAll
-    static void tell(@TempDir Path data) throws IOException {
-        story = Story.tell(data);
+    static void tell() throws IOException {
+        story = Story.shared();
         ApiCaller.Heard made = story.service()
                 .caller()
                 .send(
@@ -40,13 +37,6 @@ class AccessIT {
                         Map.of());
         assertThat(made.status()).as(made.text()).isEqualTo(201);
         stranger = story.service().caller(story.key("read write calculate", STRANGER));
-    }
-
-    @AfterAll
-    static void end() throws IOException {
-        if (story != null) {
-            story.close();
-        }
     }
 
     @Test
@@ -71,7 +61,7 @@ class AccessIT {
         List<String> faults = new ArrayList<>();
         int tried = 0;
         for (ApiExample example : story.good(true)) {
-            if (example.operation().path().replace("{herd}", "").contains("{")) {
+            if (namesARecord(example)) {
                 tried++;
                 ApiCaller.Heard other = stranger.send(example, story.ids(), AccessIT::throughTheOwnHerd);
                 ApiCaller.Heard none =
@@ -84,6 +74,12 @@ class AccessIT {
         assertThat(faults).isEmpty();
         assertThat(tried).isPositive();
         assertUnchanged(before);
+    }
+
+    /** Not the name of a table or of a kind of record, which every herd has. */
+    private static boolean namesARecord(ApiExample example) {
+        String own = ApiCaller.target(example, AccessIT::throughTheOwnHerd);
+        return !own.equals(ApiCaller.target(example, text -> unknownRecord(throughTheOwnHerd(text))));
     }
 
     private static String throughTheOwnHerd(String text) {
@@ -145,9 +141,13 @@ class AccessIT {
     private static void assertUnchanged(List<ApiCaller.Heard> before) {
         List<ApiCaller.Heard> after = story.everythingRead();
         for (int i = 0; i < before.size(); i++) {
-            assertThat(story.ids()
-                            .differences(before.get(i).json(), after.get(i).json(), List.of()))
-                    .isEmpty();
+            if (before.get(i).mediaType().endsWith("json")) {
+                assertThat(story.ids()
+                                .differences(before.get(i).json(), after.get(i).json(), List.of()))
+                        .isEmpty();
+            } else {
+                assertThat(after.get(i).text()).isEqualTo(before.get(i).text());
+            }
         }
     }
 

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.net.URI;
 import java.net.URLEncoder;
 import java.net.http.HttpClient;
+import java.net.http.HttpHeaders;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
@@ -21,7 +22,7 @@ record ApiCaller(String address, String key) {
             .build();
 
     /** @param text empty if there was none */
-    record Heard(int status, String mediaType, String text) {
+    record Heard(int status, String mediaType, String text, HttpHeaders headers) {
         JsonNode json() {
             try {
                 return ApiDocument.JSON.readTree(text);
@@ -67,7 +68,7 @@ record ApiCaller(String address, String key) {
             HttpResponse<String> answer =
                     CLIENT.send(request.build(), HttpResponse.BodyHandlers.ofString(StandardCharsets.UTF_8));
             String type = answer.headers().firstValue("content-type").orElse("");
-            return new Heard(answer.statusCode(), type.split(";")[0], answer.body());
+            return new Heard(answer.statusCode(), type.split(";")[0], answer.body(), answer.headers());
         } catch (IOException failed) {
             throw new AssertionError("no answer to " + method + " " + target, failed);
         } catch (InterruptedException stopped) {

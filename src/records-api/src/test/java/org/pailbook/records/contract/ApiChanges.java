@@ -9,8 +9,8 @@ import java.util.Set;
 
 /**
  * What a newer description of the API breaks for somebody who keeps to an older one: addresses, members, parameters, forms gone or renamed,
- * types narrowed in requests or widened in answers, something needed that was not. Additions break nothing. Own, since the general tools of
- * the time read the types of OpenAPI 3.1 only in part.
+ * types narrowed in requests or widened in answers, something needed that was not. Additions break nothing. Own and small: it holds the rules
+ * of our change policy, open codes in answers among them, and no others. General tools were not tried.
  */
 final class ApiChanges {
     private final ApiDocument older;

@@ -3,7 +3,6 @@ package org.pailbook.records.contract;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
@@ -11,7 +10,6 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** The page for reading the description in a browser. */
 @Tag("contract")
@@ -20,14 +18,16 @@ class ApiPageIT {
     private static final Pattern LINK = Pattern.compile("href=\"#([^\"]+)\"");
 
     @Test
-    void thePageShowsEveryOperationWithoutAKeyAndLoadsNothing(@TempDir Path data) throws IOException {
-        String page;
-        try (FreshService service = FreshService.start(FreshService.Database.SQLITE, data)) {
-            ApiCaller.Heard heard = service.caller(null).send("GET", "/v1/docs", null, null, Map.of());
-            assertThat(heard.status()).isEqualTo(200);
-            assertThat(heard.mediaType()).isEqualTo("text/html");
-            page = heard.text();
-        }
+    void thePageShowsEveryOperationWithoutAKeyAndLoadsNothing() throws IOException {
+        ApiCaller.Heard heard = Story.shared().service().caller(null).send("GET", "/v1/docs", null, null, Map.of());
+        assertThat(heard.status()).isEqualTo(200);
+        assertThat(heard.mediaType()).isEqualTo("text/html");
+        String page = heard.text();
+        // two policies of which one forbids the style once left the page bare
+        assertThat(heard.headers().allValues("content-security-policy"))
+                .singleElement()
+                .asString()
+                .contains("style-src 'sha256-");
         Set<String> ids = all(ID, page);
         assertThat(ids).containsAll(ApiDocument.committed().operationsById().keySet());
         assertThat(ids).containsAll(all(LINK, page));

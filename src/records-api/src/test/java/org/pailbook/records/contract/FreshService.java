@@ -3,6 +3,7 @@ package org.pailbook.records.contract;
 import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -37,7 +38,11 @@ record FreshService(PackagedService service, EmbeddedPostgres server) implements
         for (String limit : List.of("REQUESTS", "BULKS", "FEED_REQUESTS", "FAILED_LOGINS")) {
             all.put("PAILBOOK_" + limit + "_PER_MINUTE", "0");
         }
-        return PackagedService.start(Path.of("target", folder, "quarkus-run.jar"), data, jvmOptions, all);
+        List<String> options = new ArrayList<>(jvmOptions);
+        // the service of a test lives too briefly for the second compiler to pay
+        options.add("-XX:TieredStopAtLevel=1");
+        options.add("-XX:+UseSerialGC");
+        return PackagedService.start(Path.of("target", folder, "quarkus-run.jar"), data, options, all);
     }
 
     /** One that may do everything. */

@@ -92,6 +92,10 @@ final class RandomBodies {
 
     private JsonNode ofSchema(JsonNode named, int depth) {
         JsonNode schema = document.resolved(named);
+        if (schema.has("anyOf")) {
+            return ofSchema(
+                    schema.get("anyOf").get(random.nextInt(schema.get("anyOf").size())), depth);
+        }
         if (schema.has("enum") && !oneIn(6)) {
             return schema.get("enum").get(random.nextInt(schema.get("enum").size()));
         }

@@ -159,11 +159,12 @@ final class RandomRequests {
 
     private void addHeaders(StringBuilder head, ApiOperation operation, ApiExample example) {
         for (JsonNode parameter : operation.parameters()) {
-            if (parameter.get("in").asText().equals("header") && !oneIn(10)) {
-                String name = parameter.get("name").asText();
-                String usual = example == null
-                        ? null
-                        : example.in().getOrDefault("header", Map.of()).get(name);
+            String name = parameter.get("name").asText();
+            String usual = example == null
+                    ? null
+                    : example.in().getOrDefault("header", Map.of()).get(name);
+            boolean isUsual = usual != null || parameter.path("required").asBoolean();
+            if (parameter.get("in").asText().equals("header") && (calm ? isUsual : !oneIn(10))) {
                 String value = oneIn(3) ? pick(TAGS) : oneIn(3) || usual == null ? "*" : usual;
                 head.append(name).append(": ").append(value).append("\r\n");
             }

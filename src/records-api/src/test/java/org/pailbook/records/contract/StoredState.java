@@ -11,16 +11,30 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
-/** The SQLite database of a running service, seen past it. */
+/** The database of a running service, seen past it. */
 final class StoredState implements AutoCloseable {
     private final Connection connection;
+    private final String lastWrite;
     private final List<String> tables = new ArrayList<>();
 
-    StoredState(Path data) throws SQLException {
-        connection = DriverManager.getConnection("jdbc:sqlite:" + data.resolve("pailbook.db") + "?busy_timeout=10000");
+    static StoredState of(FreshService service, Path data) throws SQLException {
+        if (service.server() == null) {
+            return new StoredState(
+                    DriverManager.getConnection("jdbc:sqlite:" + data.resolve("pailbook.db") + "?busy_timeout=10000"),
+                    "select name from sqlite_master where type = 'table' and name not like 'sqlite_%'",
+                    "pragma data_version");
+        }
+        return new StoredState(
+                service.server().getPostgresDatabase().getConnection(),
+                "select table_name from information_schema.tables where table_schema = 'public'",
+                "select txid_snapshot_xmax(txid_current_snapshot())");
+    }
+
+    private StoredState(Connection connection, String tableNames, String lastWrite) throws SQLException {
+        this.connection = connection;
+        this.lastWrite = lastWrite;
         try (Statement statement = connection.createStatement();
-                ResultSet names = statement.executeQuery(
-                        "select name from sqlite_master where type = 'table' and name not like 'sqlite_%'")) {
+                ResultSet names = statement.executeQuery(tableNames)) {
             while (names.next()) {
                 tables.add(names.getString(1));
             }
@@ -29,7 +43,7 @@ final class StoredState implements AutoCloseable {
 
     /** A number that is another one after anything was written. */
     long writes() throws SQLException {
-        return number("pragma data_version");
+        return number(lastWrite);
     }
 
     /** Rows of each table, and the number of changes made to all herds. */

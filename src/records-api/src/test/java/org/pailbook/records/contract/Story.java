@@ -3,6 +3,7 @@ package org.pailbook.records.contract;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,10 +14,23 @@ record Story(FreshService service, ApiDocument document, List<ApiExample> exampl
     /** Code of the herd of the examples. */
     static final String HERD = "fernbrook";
 
-    static Story tell(Path data) throws IOException {
+    /** For tests that leave the herd of the examples as it is; told once, ended with the tests. */
+    private static Story shared;
+
+    static synchronized Story shared() throws IOException {
+        if (shared == null) {
+            Path data = Files.createTempDirectory(Files.createDirectories(Path.of("target", "contract")), "shared");
+            Story story = tell(FreshService.Database.SQLITE, data);
+            Runtime.getRuntime().addShutdownHook(new Thread(story.service().service()::close));
+            shared = story;
+        }
+        return shared;
+    }
+
+    static Story tell(FreshService.Database database, Path data) throws IOException {
         ApiDocument document = ApiDocument.committed();
         List<ApiExample> examples = ExampleOrder.of(document);
-        FreshService service = FreshService.start(FreshService.Database.SQLITE, data);
+        FreshService service = FreshService.start(database, data);
         ShownAndReal ids = new ShownAndReal();
         for (ApiExample example : examples) {
             ApiCaller.Heard heard = service.caller().send(example, ids);

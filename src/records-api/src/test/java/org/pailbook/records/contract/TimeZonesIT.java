@@ -1,7 +1,6 @@
 package org.pailbook.records.contract;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.file.Path;
@@ -26,80 +25,73 @@ class TimeZonesIT {
 
     @ParameterizedTest
     @ValueSource(strings = {"Pacific/Auckland", "America/New_York", "UTC"})
-    void todayIsTheFarmsDay(String machine, @TempDir Path data) throws IOException {
+    void aRecordBelongsToTheFarmsDayWhereverTheMachineStands(String machine, @TempDir Path data) throws IOException {
         try (FreshService service =
                 FreshService.start(FreshService.Database.SQLITE, data, "-Duser.timezone=" + machine)) {
-            ApiCaller caller = service.caller();
-            for (String farm : FARMS) {
-                String herd = "/v1/herds/" + makeHerd(caller, farm);
-                LocalDate before = LocalDate.now(ZoneId.of(farm));
-                String asOf = get(caller, herd + "/summary").json().path("asOf").asText();
-                ApiCaller.Heard today = post(caller, herd + "/test-days", testDay(before));
-                ApiCaller.Heard dayAfterTomorrow = post(caller, herd + "/test-days", testDay(before.plusDays(2)));
-                LocalDate after = LocalDate.now(ZoneId.of(farm));
-                assertThat(LocalDate.parse(asOf)).as(farm + " on " + machine).isBetween(before, after);
-                assertThat(today.status())
-                        .as(farm + " on " + machine + today.text())
-                        .isEqualTo(201);
-                assertThat(today.json().at("/record/date").asText()).isEqualTo(before.toString());
-                assertThat(dayAfterTomorrow.status())
-                        .as(dayAfterTomorrow.text())
-                        .isEqualTo(422);
-                if (before.equals(after)) {
-                    ApiCaller.Heard tomorrow = post(caller, herd + "/test-days", testDay(before.plusDays(1)));
-                    // the day may have changed since
-                    assertThat(tomorrow.status() == 422
-                                    || LocalDate.now(ZoneId.of(farm)).isAfter(before))
-                            .as(farm + " on " + machine + ": " + tomorrow.text())
-                            .isTrue();
-                }
+            todayIsTheFarmsDay(machine, service.caller());
+            aMilkingBelongsToTheFarmsDayAlsoWhenClocksChange(machine, service.caller());
+        }
+    }
+
+    private static void todayIsTheFarmsDay(String machine, ApiCaller caller) {
+        for (String farm : FARMS) {
+            String herd = "/v1/herds/" + makeHerd(caller, farm);
+            LocalDate before = LocalDate.now(ZoneId.of(farm));
+            String asOf = get(caller, herd + "/summary").json().path("asOf").asText();
+            ApiCaller.Heard today = post(caller, herd + "/test-days", testDay(before));
+            ApiCaller.Heard dayAfterTomorrow = post(caller, herd + "/test-days", testDay(before.plusDays(2)));
+            LocalDate after = LocalDate.now(ZoneId.of(farm));
+            assertThat(LocalDate.parse(asOf)).as(farm + " on " + machine).isBetween(before, after);
+            assertThat(today.status())
+                    .as(farm + " on " + machine + today.text())
+                    .isEqualTo(201);
+            assertThat(today.json().at("/record/date").asText()).isEqualTo(before.toString());
+            assertThat(dayAfterTomorrow.status()).as(dayAfterTomorrow.text()).isEqualTo(422);
+            if (before.equals(after)) {
+                ApiCaller.Heard tomorrow = post(caller, herd + "/test-days", testDay(before.plusDays(1)));
+                // the day may have changed since
+                assertThat(tomorrow.status() == 422
+                                || LocalDate.now(ZoneId.of(farm)).isAfter(before))
+                        .as(farm + " on " + machine + ": " + tomorrow.text())
+                        .isTrue();
             }
         }
     }
 
     /** Days on which clocks change: New Zealand and the United States, both ways, by the rules of the IANA database. */
-    @ParameterizedTest
-    @ValueSource(strings = {"Pacific/Auckland", "America/New_York", "UTC"})
-    void aMilkingBelongsToTheFarmsDayAlsoWhenClocksChange(String machine, @TempDir Path data) throws IOException {
-        assumeTrue(
-                ApiDocument.committed().operationsById().containsKey("upsertMilking"),
-                "this service keeps no milkings, the only records with a time of day");
-        try (FreshService service =
-                FreshService.start(FreshService.Database.SQLITE, data, "-Duser.timezone=" + machine)) {
-            ApiCaller caller = service.caller();
-            for (String farm : List.of("Pacific/Auckland", "America/New_York", "UTC")) {
-                String herd = "/v1/herds/" + makeHerd(caller, farm);
-                for (String day : List.of("2025-04-06", "2025-09-28", "2025-03-09", "2025-11-02")) {
-                    LocalDate date = LocalDate.parse(day);
-                    for (LocalDateTime time : List.of(
-                            date.atTime(0, 30).minusHours(1),
-                            date.atTime(0, 30),
-                            date.atTime(23, 30),
-                            date.plusDays(1).atTime(0, 30))) {
-                        OffsetDateTime instant = time.atZone(ZoneId.of(farm)).toOffsetDateTime();
-                        ApiCaller.Heard posted = post(
-                                caller,
-                                herd + "/milkings",
-                                "{\"animal\":{\"scheme\":\"example.eartag\",\"id\":\"T-1\"},\"startedAt\":\"%s\",\"milkingOfDay\":\"am\",\"milkKg\":12}"
-                                        .formatted(instant));
-                        assertThat(posted.status())
-                                .as(farm + " " + instant + posted.text())
-                                .isEqualTo(201);
-                        assertThat(Instant.parse(
-                                        posted.json().at("/record/startedAt").asText()))
-                                .isEqualTo(instant.toInstant());
-                    }
-                    ApiCaller.Heard ofDay = get(caller, herd + "/milkings?from=" + day + "&to=" + day);
-                    assertThat(ofDay.json().path("items").size())
-                            .as(farm + " on " + machine + ", " + day + ": " + ofDay.text())
-                            .isEqualTo(2);
+    private static void aMilkingBelongsToTheFarmsDayAlsoWhenClocksChange(String machine, ApiCaller caller) {
+        for (String farm : List.of("Pacific/Auckland", "America/New_York", "UTC")) {
+            String herd = "/v1/herds/" + herdCode(farm);
+            for (String day : List.of("2025-04-06", "2025-09-28", "2025-03-09", "2025-11-02")) {
+                LocalDate date = LocalDate.parse(day);
+                for (LocalDateTime time : List.of(
+                        date.atTime(0, 30).minusHours(1),
+                        date.atTime(0, 30),
+                        date.atTime(23, 30),
+                        date.plusDays(1).atTime(0, 30))) {
+                    OffsetDateTime instant = time.atZone(ZoneId.of(farm)).toOffsetDateTime();
+                    ApiCaller.Heard posted = post(
+                            caller,
+                            herd + "/milkings",
+                            "{\"animal\":{\"scheme\":\"example.eartag\",\"id\":\"T-1\"},\"startedAt\":\"%s\",\"milkingOfDay\":\"am\",\"milkKg\":12}"
+                                    .formatted(instant));
+                    assertThat(posted.status())
+                            .as(farm + " " + instant + posted.text())
+                            .isEqualTo(201);
+                    assertThat(Instant.parse(
+                                    posted.json().at("/record/startedAt").asText()))
+                            .isEqualTo(instant.toInstant());
                 }
+                ApiCaller.Heard ofDay = get(caller, herd + "/milkings?from=" + day + "&to=" + day);
+                assertThat(ofDay.json().path("items").size())
+                        .as(farm + " on " + machine + ", " + day + ": " + ofDay.text())
+                        .isEqualTo(2);
             }
         }
     }
 
     private static String makeHerd(ApiCaller caller, String zone) {
-        String code = zone.toLowerCase(java.util.Locale.ROOT).replaceAll("[^a-z]", "-");
+        String code = herdCode(zone);
         assertThat(post(
                                 caller,
                                 "/v1/herds",
@@ -111,6 +103,10 @@ class TimeZonesIT {
                 "/v1/herds/" + code + "/animals",
                 "{\"identifiers\":[{\"scheme\":\"example.eartag\",\"id\":\"T-1\"}]}");
         return code;
+    }
+
+    private static String herdCode(String zone) {
+        return zone.toLowerCase(java.util.Locale.ROOT).replaceAll("[^a-z]", "-");
     }
 
     private static String testDay(LocalDate date) {
