@@ -15,6 +15,7 @@ KEY = "ten-thousand-admin-key"
 AS_OF = date(2025, 6, 30)
 SCHEME = "example.eartag"
 SECONDS_TO_START = 90
+LISTS = ["culling-ranking", "breeding-worklist", "breeding-summary", "udder-health", "milk-withheld", "animals/example.eartag:C0/outlook", "animals/example.eartag:C0/summary"]
 
 
 def start(jar, work):
@@ -69,14 +70,30 @@ def lactation(rng, calved):
 def post_herd(port, cows):
     rng = random.Random(10_000)
     require(call(port, "POST", "/v1/herds", json.dumps({"code": "big", "name": "Big", "timeZone": "UTC"})), 201)
-    animals, calvings, tests = [], [], []
+    animals, calvings, tests, services, checks, treatments = [], [], [], [], [], []
     for cow in range(cows):
         animal = {"scheme": SCHEME, "id": f"C{cow}"}
         calved = AS_OF - timedelta(days=rng.randint(10, 300))
         animals.append({"identifiers": [animal], "breed": rng.choice(["HOL", "JER", "RDM"]), "sex": "female"})
         calvings.append({"animal": animal, "date": calved.isoformat(), "parity": rng.randint(1, 4)})
         tests += [{"animal": animal, **test} for test in lactation(rng, calved)]
-    for kind, rows in (("animals", animals), ("calvings", calvings), ("test-days", tests)):
+        served = calved + timedelta(days=rng.randint(50, 90))
+        while served <= AS_OF:
+            services.append({"animal": animal, "date": served.isoformat()})
+            checked = served + timedelta(days=35)
+            took = rng.random() < 0.4
+            if checked <= AS_OF:
+                checks.append({"animal": animal, "date": checked.isoformat(), "result": "pregnant" if took else "empty"})
+            if took:
+                break
+            served = checked + timedelta(days=rng.randint(1, 21))
+        if rng.random() < 0.1:
+            started = AS_OF - timedelta(days=rng.randint(0, 9))
+            until = started + timedelta(days=rng.randint(2, 8))
+            treatments.append({"animal": animal, "startedOn": started.isoformat(), "productName": "a product", "milkWithheldUntil": until.isoformat()})
+    prices = [{"validFrom": "2024-01-01", "currency": "EUR", "milkPricePerKg": 0.45, "heiferPrice": 1700, "cullPrice": 832}]
+    for kind, rows in (("animals", animals), ("calvings", calvings), ("test-days", tests), ("services", services), ("pregnancy-checks", checks),
+                       ("treatments", treatments), ("prices", prices)):
         for first in range(0, len(rows), 50_000):
             body = "\n".join(map(json.dumps, rows[first : first + 50_000])).encode()
             report = json.loads(require(call(port, "POST", f"/v1/herds/big/{kind}/bulk", body, "application/x-ndjson"), 200))
@@ -93,6 +110,12 @@ def seconds_of_summary(port, cows):
     if len(lines) != cows or not all(line["interval80"]["low"] < line["projected305Kg"] for line in lines):
         sys.exit("not every cow was projected")
     return seconds
+
+
+def seconds_of_list(port, path):
+    begun = time.perf_counter()
+    require(call(port, "GET", f"/v1/herds/big/{path}?asOf={AS_OF}"), 200)
+    return time.perf_counter() - begun
 
 
 def seconds_of_stateless(port, lactations):
@@ -126,6 +149,13 @@ def main(jar, work, cows, rounds):
             print(f"herd summary anew {cold:.2f} s, the same asked again {again:.2f} s")
             row = {"animal": {"scheme": SCHEME, "id": "C0"}, "date": AS_OF.isoformat(), "milkKg": 20 + turn}
             require(call(port, "POST", "/v1/herds/big/test-days", json.dumps(row)), 200, 201)
+        for path in LISTS:
+            taken = []
+            for turn in range(rounds):
+                row = {"animal": {"scheme": SCHEME, "id": "C0"}, "date": AS_OF.isoformat(), "milkKg": 30 + turn}
+                require(call(port, "POST", "/v1/herds/big/test-days", json.dumps(row)), 200, 201)
+                taken.append(seconds_of_list(port, path))
+            print(f"{path} anew:", ", ".join(f"{seconds:.2f}" for seconds in taken), "s")
         for _ in range(rounds):
             print(f"2,000 posted lactations with 2,000 in the history: {seconds_of_stateless(port, 2_000):.2f} s")
         peak = [line for line in pathlib.Path(f"/proc/{process.pid}/status").read_text().splitlines() if line.startswith("VmHWM")]

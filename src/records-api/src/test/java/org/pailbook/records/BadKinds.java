@@ -187,7 +187,23 @@ final class BadKinds {
             changed("prices", "no price", "\"milkPricePerKg\":0.46", "\"note\":\"soon\"", "no-price", "/"),
             changed("prices", "a negative price", "0.46", "-0.46", "negative-value", "/milkPricePerKg"),
             changed("prices", "a price as text", "0.46", "\"0,46\"", "not-a-number", "/milkPricePerKg"),
-            changed("prices", "an unknown member", "0.46", "0.46,\"milkPrice\":0.4", "unknown-field", "/milkPrice"));
+            changed("prices", "an unknown member", "0.46", "0.46,\"milkPrice\":0.4", "unknown-field", "/milkPrice"),
+            changed(
+                    "settings",
+                    "no setting",
+                    ",\"waitingDays\":60,\"tankLimit\":\"eu-853-2004\"",
+                    "",
+                    "no-setting",
+                    "/"),
+            changed("settings", "too long a wait", "60", "301", "out-of-range", "/waitingDays"),
+            changed("settings", "half a day", "60", "60.5", "not-an-integer", "/waitingDays"),
+            changed("settings", "an unknown limit", "eu-853-2004", "mars-2100", "unknown-code", "/tankLimit"),
+            changed("settings", "an early check", "60", "60,\"checkDays\":17", "out-of-range", "/checkDays"),
+            changed("settings", "an early high count", "60", "60,\"highFrom\":99", "out-of-range", "/highFrom"),
+            changed("settings", "a long colostrum", "60", "60,\"colostrumDays\":31", "out-of-range", "/colostrumDays"),
+            changed("settings", "a negative close call", "60", "60,\"closeCall\":-1", "negative-value", "/closeCall"),
+            changed("settings", "milk in litres", "60", "60,\"milkUnit\":\"l\"", "unknown-code", "/milkUnit"),
+            changed("settings", "an unknown member", "60", "60,\"vwp\":50", "unknown-field", "/vwp"));
 
     private BadKinds() {}
 
@@ -199,7 +215,7 @@ final class BadKinds {
             String kind = example.kind() + ": ";
             all.add(BadRequest.refused(
                     kind + "no day", post(path, without(example.members(), day)), "required", "/" + day));
-            if (!example.kind().equals("prices")) {
+            if (!example.day().equals("validFrom")) {
                 all.add(BadRequest.refused(
                         kind + "tomorrow",
                         post(path, example.members().replaceFirst("(\"" + day + "\":\")\\d{4}", "$12099")),

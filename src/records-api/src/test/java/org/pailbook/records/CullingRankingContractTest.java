@@ -178,4 +178,55 @@ class CullingRankingContractTest {
         assertThat(answer.at("/cows/0/warnings").toString()).contains("conception-assumed");
         assertThat(answer.numberAt("/cows/0/milkLevelPct")).isCloseTo(100, within(1e-9));
     }
+
+    @Test
+    void aCowsOutlookIsThatOfTheRankingWithEveryFigureExplained() {
+        TestHerd herd = threeCows();
+        herd.post("prices", PRICES).expecting(201);
+        Answer ranking = herd.get(RANKING);
+        for (int i = 0; i < 3; i++) {
+            String cow = ranking.textAt("/cows/" + i + "/animal/id");
+            Answer outlook = herd.getAnimal(cow, "/outlook?asOf=2026-01-01").expecting(200);
+            assertThat(outlook.textAt("/status")).isEqualTo("ok");
+            assertThat(outlook.textAt("/caution")).isEqualTo(ranking.textAt("/caution"));
+            assertThat(outlook.numberAt("/outlook/retentionPayoff/value"))
+                    .isEqualTo(ranking.numberAt("/cows/" + i + "/retentionPayoff"));
+            assertThat(outlook.textAt("/outlook/suggestion/code"))
+                    .isEqualTo(ranking.textAt("/cows/" + i + "/suggestion"));
+            assertThat(outlook.at("/outlook/retentionPayoff/explanation")).isNotEmpty();
+            assertThat(outlook.at("/assumed")).isEqualTo(ranking.at("/assumed"));
+        }
+        herd.withAnimal("HEIFER");
+        Answer heifer = herd.getAnimal("HEIFER", "/outlook?asOf=2026-01-01").expecting(200);
+        assertThat(heifer.textAt("/status")).isEqualTo("notEnoughData");
+        assertThat(heifer.at("/outlook").isMissingNode()).isTrue();
+        assertThat(heifer.at("/warnings").findValuesAsText("code")).contains("no-calving");
+    }
+
+    // The three cows of parity 3 in 2025: rates as in breeding-summary; 60 cycles would weigh as much as the reference
+    // (ours).
+    @Test
+    void theHerdsOwnPregnanciesMoveTheReferenceAndAreNamed() {
+        TestHerd herd = threeCows();
+        herd.post("prices", PRICES).expecting(201);
+        Answer answer = herd.get(RANKING);
+        assertThat(answer.at("/ownPregnancies").findValuesAsText("parity")).containsExactly("3");
+        int cycles = answer.countAt("/ownPregnancies/0/eligibleCycles");
+        int pregnancies = answer.countAt("/ownPregnancies/0/pregnancies");
+        assertThat(pregnancies).isEqualTo(1);
+        double weight = cycles / (cycles + 60.0);
+        assertThat(answer.numberAt("/ownPregnancies/0/weightPct")).isCloseTo(100 * weight, within(1e-9));
+        // decisions.md 1.3: 19 % is the reference for parity 3
+        assertThat(answer.numberAt("/ownPregnancies/0/pregnancyRate21DayPct"))
+                .isCloseTo((1 - weight) * 19 + weight * 100 * pregnancies / cycles, within(1e-9));
+        assertThat(answer.at("/assumed").findValuesAsText("pointer"))
+                .contains("/parity 2/pregnancyRate21DayPct", "/parity 3/unplannedExitPctPerMonth")
+                .doesNotContain("/parity 3/pregnancyRate21DayPct");
+        // nothing of it is learned where no service is recorded
+        TestHerd silent = TestHerd.make().withAnimal("A").withCalving("A", "2025-03-01", 3);
+        silent.post("prices", PRICES).expecting(201);
+        Answer none = silent.get(RANKING);
+        assertThat(none.at("/ownPregnancies")).isEmpty();
+        assertThat(none.at("/assumed").findValuesAsText("pointer")).contains("/parity 3/pregnancyRate21DayPct");
+    }
 }

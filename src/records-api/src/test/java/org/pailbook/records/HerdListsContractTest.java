@@ -432,4 +432,69 @@ class HerdListsContractTest {
             herd.withKey(other).get(path).expecting(404);
         }
     }
+
+    @Test
+    void aCowsSummaryTellsWhatIsToBeDecidedOfHerAsTheListsDo() {
+        TestHerd herd = fiveCows();
+        treatment(herd, "CEDAR", "2026-03-08", "2026-03-14");
+        Answer worklist = herd.get("/breeding-worklist?asOf=" + DAY);
+        for (String id : List.of("ASH", "BIRCH", "CEDAR", "DOGWOOD", "ELM")) {
+            Answer cow = herd.getAnimal(id, "/summary?asOf=" + DAY).expecting(200);
+            List<String> lists = new ArrayList<>();
+            worklist.at("/lists").forEach(list -> {
+                if (on(worklist, list.path("list").asText()).contains(id)) {
+                    lists.add(list.path("list").asText());
+                }
+            });
+            assertThat(cow.at("/decisions/breeding/lists").findValuesAsText("list"))
+                    .as(id)
+                    .isEqualTo(lists);
+            assertThat(cow.at("/decisions/cautions")).hasSize(2);
+        }
+        Answer cedar = herd.getAnimal("CEDAR", "/summary?asOf=" + DAY);
+        assertThat(cedar.textAt("/decisions/breeding/state")).isEqualTo("served");
+        assertThat(cedar.at("/decisions/milkWithheld").findValuesAsText("until"))
+                .containsExactly("2026-03-14");
+        assertThat(herd.getAnimal("ASH", "/summary?asOf=" + DAY).at("/decisions/milkWithheld"))
+                .isEmpty();
+        assertThat(herd.getAnimal("ELM", "/summary?asOf=" + DAY).textAt("/decisions/breeding/dryOff"))
+                .isNotEmpty();
+        // the address it names answers
+        herd.get(cedar.textAt("/decisions/outlook").replaceFirst("/v1/herds/[^/]+", ""))
+                .expecting(200);
+    }
+
+    /** Nothing at all, a week of it, no services, no prices, no tests for 90 days: each answer says what it lacks. */
+    @Test
+    void everySummarySaysWhatItLacks() {
+        List<String> all = List.of(
+                "/summary",
+                "/culling-ranking",
+                "/breeding-worklist",
+                "/breeding-summary",
+                "/udder-health",
+                "/milk-withheld");
+        TestHerd empty = TestHerd.make();
+        for (String path : all) {
+            assertThat(empty.get(path + "?asOf=" + DAY).expecting(200).textAt("/status"))
+                    .as(path)
+                    .isEqualTo("notEnoughData");
+        }
+        TestHerd week = TestHerd.make().withAnimal("ASH").withCalving("ASH", "2026-03-05", 1);
+        for (String path : all) {
+            week.get(path + "?asOf=" + DAY).expecting(200);
+        }
+        assertThat(week.get("/culling-ranking?asOf=" + DAY).at("/warnings").findValuesAsText("code"))
+                .contains("prices-not-set");
+        assertThat(week.get("/udder-health?asOf=" + DAY).textAt("/status")).isEqualTo("notEnoughData");
+        assertThat(codes(week.get("/breeding-summary?asOf=" + DAY))).isNotEmpty();
+        assertThat(week.get("/milk-withheld?asOf=" + DAY).at("/foremilkNotRecorded"))
+                .hasSize(1);
+        TestHerd old = TestHerd.make()
+                .withAnimal("ASH")
+                .withCalving("ASH", "2025-10-01", 1)
+                .withTestDay("ASH", "2025-12-01", 24);
+        assertThat(old.get("/summary?asOf=" + DAY).textAt("/lastTestDate")).isEqualTo("2025-12-01");
+        assertThat(old.get("/udder-health?asOf=" + DAY).textAt("/status")).isEqualTo("notEnoughData");
+    }
 }

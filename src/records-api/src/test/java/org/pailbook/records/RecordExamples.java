@@ -55,6 +55,9 @@ record RecordExamples(String kind, String members, String changed, String other,
                     .apart("calves", "cheese"),
             of("prices", "\"validFrom\":\"2025-11-01\",\"currency\":\"EUR\",\"milkPricePerKg\":0.46")
                     .changing("0.46", "0.48")
+                    .apart("2025-11-01", "2030-12-01"),
+            of("settings", "\"validFrom\":\"2025-11-01\",\"waitingDays\":60,\"tankLimit\":\"eu-853-2004\"")
+                    .changing("60", "70")
                     .apart("2025-11-01", "2030-12-01"));
 
     private static RecordExamples of(String kind, String members) {

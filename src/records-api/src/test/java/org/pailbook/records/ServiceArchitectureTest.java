@@ -34,6 +34,7 @@ class ServiceArchitectureTest {
         "..records.health..",
         "..records.tank..",
         "..records.price..",
+        "..records.setting..",
         "..records.projection..",
         "..records.summary..",
         "..records.reproduction..",

@@ -29,6 +29,7 @@ record StoredRows(Map<String, Long> counts) {
         "tank_pickup",
         "milk_use",
         "price",
+        "setting",
         "superseded_version",
         "herd_change",
         "idempotent_answer",

@@ -16,10 +16,10 @@ public record BreedingSettings(OptionalInt ownWaitingDays, int checkDays, int dr
     /** No waiting period set, checks by hand, 60 days dry. */
     public static final BreedingSettings USUAL = new BreedingSettings(OptionalInt.empty(), 35, 60);
 
-    private static final int MOST_WAITING_DAYS = 300;
-    private static final int FEWEST_CHECK_DAYS = 18;
-    private static final int MOST_CHECK_DAYS = 120;
-    private static final int MOST_DRY_DAYS = 120;
+    public static final int MOST_WAITING_DAYS = 300;
+    public static final int FEWEST_CHECK_DAYS = 18;
+    public static final int MOST_CHECK_DAYS = 120;
+    public static final int MOST_DRY_DAYS = 120;
 
     public BreedingSettings {
         if (ownWaitingDays.orElse(0) < 0 || ownWaitingDays.orElse(0) > MOST_WAITING_DAYS) {

@@ -28,6 +28,11 @@ public record HerdExperience(
 
     public static final HerdExperience NONE = new HerdExperience(0, 0, 0, 0, 0, Optional.empty(), 0);
 
+    /** Where only services and their outcomes are known. */
+    public static HerdExperience ofPregnancies(int pregnancies, int eligibleCycles) {
+        return new HerdExperience(0, 0, 0, pregnancies, eligibleCycles, Optional.empty(), 0);
+    }
+
     public HerdExperience {
         Objects.requireNonNull(milk, "milk");
         if (exits < 0 || !(freshCowMonths >= 0) || !(laterCowMonths >= 0) || testDays < 0) {
@@ -54,7 +59,12 @@ public record HerdExperience(
                 milk.map(own -> reference.milk().movedTo(own, weight(testDays))).orElse(reference.milk()),
                 reference.bodyWeightKg(),
                 between(reference.unplannedExitSharePerMonth(), ownExits, atRisk == 0 ? 0 : weight(cowMonths)),
-                between(reference.pregnancyRate21DayShare(), ownPregnancies, weight(eligibleCycles)));
+                between(reference.pregnancyRate21DayShare(), ownPregnancies, pregnancyWeight()));
+    }
+
+    /** How far the herd's own pregnancies are believed against the reference, 0 to 1. */
+    public double pregnancyWeight() {
+        return weight(eligibleCycles);
     }
 
     private static double between(double reference, double own, double weightOfOwn) {

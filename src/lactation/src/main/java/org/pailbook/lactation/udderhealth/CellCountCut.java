@@ -12,8 +12,8 @@ import org.pailbook.lactation.testday.TestDay;
 public record CellCountCut(double highFromThousandPerMl) {
     public static final CellCountCut USUAL = new CellCountCut(200);
 
-    private static final double LEAST = 100;
-    private static final double MOST = 400;
+    public static final int LEAST = 100;
+    public static final int MOST = 400;
 
     public CellCountCut {
         if (!(highFromThousandPerMl >= LEAST && highFromThousandPerMl <= MOST)) {

@@ -24,7 +24,7 @@ public final class WithheldMilk {
     /** The calving day and the four after it, as for test days. */
     public static final WithheldMilk USUAL = new WithheldMilk(DaysInMilk.FIRST_DAY_AFTER_COLOSTRUM - 1);
 
-    private static final int MOST_COLOSTRUM_DAYS = 30;
+    public static final int MOST_COLOSTRUM_DAYS = 30;
 
     private final int colostrumDays;
 

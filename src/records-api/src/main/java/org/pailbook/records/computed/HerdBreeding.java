@@ -45,20 +45,33 @@ public class HerdBreeding {
                 .filter(record -> record.isBornBy(asOf))
                 .map(record -> new BredCow(
                         record,
-                        BreedingRecord.of(
-                                record.id(),
-                                history(
-                                        record,
-                                        services.getOrDefault(record.id(), List.of()),
-                                        checks.getOrDefault(record.id(), List.of())),
+                        breeding(
+                                record,
+                                services.getOrDefault(record.id(), List.of()),
+                                checks.getOrDefault(record.id(), List.of()),
                                 asOf)))
                 .toList();
+    }
+
+    /** One animal. */
+    public BreedingRecord of(HerdRow herd, CowRecord animal, LocalDate asOf) {
+        Events.Selection hers = new Events.Selection(animal.id(), null, asOf, null, false);
+        return breeding(
+                animal,
+                events.list(ServiceRow.class, herd, hers, Integer.MAX_VALUE),
+                events.list(PregnancyCheckRow.class, herd, hers, Integer.MAX_VALUE),
+                asOf);
     }
 
     private <E extends AnimalEvent> Map<String, List<E>> byAnimal(Class<E> kind, HerdRow herd, LocalDate asOf) {
         Events.Selection all = new Events.Selection(null, null, asOf, null, false);
         return events.list(kind, herd, all, Integer.MAX_VALUE).stream()
                 .collect(Collectors.groupingBy(event -> event.animalId));
+    }
+
+    private static BreedingRecord breeding(
+            CowRecord record, List<ServiceRow> services, List<PregnancyCheckRow> checks, LocalDate asOf) {
+        return BreedingRecord.of(record.id(), history(record, services, checks), asOf);
     }
 
     private static BreedingHistory history(

@@ -43,18 +43,33 @@ public class HerdMilkRecords {
         Map<String, List<TreatmentRow>> treatments = byAnimal(TreatmentRow.class, herd, asOf);
         Map<String, List<ForemilkCheckRow>> checks = byAnimal(ForemilkCheckRow.class, herd, asOf);
         return animals.stream()
-                .map(animal -> new MilkedCow(
-                        animal.id(),
-                        animal.history().asOf(asOf).calvings().stream()
-                                .map(Calving::date)
-                                .max(Comparator.naturalOrder()),
-                        treatments.getOrDefault(animal.id(), List.of()).stream()
-                                .map(HerdMilkRecords::treatment)
-                                .toList(),
-                        checks.getOrDefault(animal.id(), List.of()).stream()
-                                .map(HerdMilkRecords::check)
-                                .toList()))
+                .map(animal -> milked(
+                        animal,
+                        treatments.getOrDefault(animal.id(), List.of()),
+                        checks.getOrDefault(animal.id(), List.of()),
+                        asOf))
                 .toList();
+    }
+
+    /** One animal. */
+    public MilkedCow of(HerdRow herd, CowRecord animal, LocalDate asOf) {
+        Events.Selection hers = new Events.Selection(animal.id(), null, asOf, null, false);
+        return milked(
+                animal,
+                events.list(TreatmentRow.class, herd, hers, Integer.MAX_VALUE),
+                events.list(ForemilkCheckRow.class, herd, hers, Integer.MAX_VALUE),
+                asOf);
+    }
+
+    private static MilkedCow milked(
+            CowRecord animal, List<TreatmentRow> treatments, List<ForemilkCheckRow> checks, LocalDate asOf) {
+        return new MilkedCow(
+                animal.id(),
+                animal.history().asOf(asOf).calvings().stream()
+                        .map(Calving::date)
+                        .max(Comparator.naturalOrder()),
+                treatments.stream().map(HerdMilkRecords::treatment).toList(),
+                checks.stream().map(HerdMilkRecords::check).toList());
     }
 
     private <E extends AnimalEvent> Map<String, List<E>> byAnimal(Class<E> kind, HerdRow herd, LocalDate asOf) {

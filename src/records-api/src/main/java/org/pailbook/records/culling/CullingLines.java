@@ -12,10 +12,10 @@ import org.pailbook.lactation.culling.MilkOnlyRanking;
 import org.pailbook.lactation.culling.PregnancyState;
 import org.pailbook.lactation.figure.Figure;
 import org.pailbook.records.computed.CowOutlookView.ReasonView;
+import org.pailbook.records.computed.RankedHerd.Candidate;
 import org.pailbook.records.culling.CullingRankingView.CowLineView;
 import org.pailbook.records.culling.CullingRankingView.NotRankedView;
 import org.pailbook.records.culling.CullingRankingView.WithoutBreedingView;
-import org.pailbook.records.culling.RankedHerd.Candidate;
 
 /** Writes the lines of a ranking. */
 final class CullingLines {

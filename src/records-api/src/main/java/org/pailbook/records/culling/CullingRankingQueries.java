@@ -2,32 +2,27 @@ package org.pailbook.records.culling;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.pailbook.lactation.culling.CowValueTable;
 import org.pailbook.lactation.culling.CullingCaution;
 import org.pailbook.lactation.culling.CullingCow;
 import org.pailbook.lactation.culling.CullingRanking;
-import org.pailbook.lactation.culling.HerdParameters;
 import org.pailbook.lactation.culling.KeepOrReplace;
 import org.pailbook.lactation.culling.MilkOnlyRanking;
 import org.pailbook.lactation.culling.PregnancyValue;
 import org.pailbook.lactation.culling.RetentionPayoff;
 import org.pailbook.lactation.finding.Finding;
-import org.pailbook.lactation.finding.FindingCode;
 import org.pailbook.lactation.method.PublishedMethod;
 import org.pailbook.records.computed.AssumedView;
-import org.pailbook.records.computed.HerdBreeding;
-import org.pailbook.records.computed.HerdLearning;
+import org.pailbook.records.computed.HerdValuation;
+import org.pailbook.records.computed.OwnPregnanciesView;
+import org.pailbook.records.computed.UsedSettingsView;
 import org.pailbook.records.culling.CullingRankingView.CowLineView;
 import org.pailbook.records.culling.CullingRankingView.NotRankedView;
 import org.pailbook.records.store.HerdRow;
-import org.pailbook.records.store.Prices;
 import org.pailbook.records.wire.AsOf;
 import org.pailbook.records.wire.FigureView;
 import org.pailbook.records.wire.FigureView.MethodView;
@@ -36,36 +31,21 @@ import org.pailbook.records.wire.FigureView.WarningView;
 /** Sets a herd in the order of what keeping each cow is worth, from what is recorded. */
 @ApplicationScoped
 class CullingRankingQueries {
-    private final HerdBreeding breeding;
-    private final Prices prices;
-    private final HerdLearning learning;
+    private final HerdValuation valuation;
 
     @Inject
-    CullingRankingQueries(HerdBreeding breeding, Prices prices, HerdLearning learning) {
-        this.breeding = breeding;
-        this.prices = prices;
-        this.learning = learning;
+    CullingRankingQueries(HerdValuation valuation) {
+        this.valuation = valuation;
     }
 
     CullingRankingView of(HerdRow herd, AsOf asOf) {
-        LocalDate day = asOf.day();
-        List<HerdBreeding.BredCow> bred = breeding.of(herd, day);
-        RankedHerd ranked = RankedHerd.of(
-                bred,
-                learning.teach(
-                        herd,
-                        day,
-                        bred.stream().map(one -> one.record().onDay(day)).toList()));
-        List<CullingCow> cows = ranked.cows();
+        HerdValuation.Valued valued = valuation.of(herd, asOf.day());
+        List<CullingCow> cows = valued.herd().cows();
         CullingLines lines = new CullingLines(
-                ranked.byId(), cows.stream().collect(Collectors.toMap(CullingCow::cow, Function.identity())));
-        HerdParameters parameters = ranked.parameters(day);
-        Optional<HerdPrices> known = prices.on(herd, day).flatMap(HerdPrices::of);
-        if (known.isEmpty() || !CowValueTable.hasValue(known.get().prices(), parameters)) {
-            FindingCode why = known.isEmpty() ? FindingCode.PRICES_NOT_SET : FindingCode.PRICES_CONTRADICT;
-            return byMilk(herd, asOf, cows, lines, Finding.of(why));
-        }
-        return byMoney(herd, asOf, cows, lines, known.get(), parameters, ranked.hasOwnCurve());
+                valued.herd().byId(), cows.stream().collect(Collectors.toMap(CullingCow::cow, Function.identity())));
+        return valued.money()
+                .map(money -> byMoney(herd, asOf, cows, lines, money, valued))
+                .orElseGet(() -> byMilk(herd, asOf, cows, lines, valued));
     }
 
     private static CullingRankingView byMoney(
@@ -73,30 +53,24 @@ class CullingRankingQueries {
             AsOf asOf,
             List<CullingCow> cows,
             CullingLines lines,
-            HerdPrices known,
-            HerdParameters parameters,
-            boolean hasOwnCurve) {
-        List<AssumedView> assumed = new ArrayList<>(known.assumed());
-        for (int parity = 1; parity <= parameters.groups().size(); parity++) {
-            assumed.addAll(AssumedView.ofGroup("/parity " + parity, parameters.group(parity)));
-        }
-        List<Finding> about = new ArrayList<>(AssumedView.findings(assumed));
-        if (!hasOwnCurve) {
-            about.add(Finding.of(FindingCode.CURVE_NOT_OF_HERD));
-        }
-        KeepOrReplace keepOrReplace = KeepOrReplace.with(known.prices(), parameters, List.of());
+            HerdValuation.ByMoney money,
+            HerdValuation.Valued valued) {
+        KeepOrReplace keepOrReplace = money.keepOrReplace().get();
         CullingRanking ranking = CullingRanking.of(cows, keepOrReplace, asOf.day());
         PregnancyValue pregnancies = PregnancyValue.PREGNANT_OVER_OPEN;
         return view(
                 herd,
                 asOf,
                 "money",
-                known.currency(),
+                money.currency(),
                 RetentionPayoff.BY_DYNAMIC_PROGRAMMING,
+                valued.used(),
                 FigureView.of(pregnancies.meanOfNewPregnancies(keepOrReplace.herd(), asOf.day()), false),
                 FigureView.of(pregnancies.meanCostOfLosses(keepOrReplace.herd(), asOf.day()), false),
-                assumed,
-                Stream.concat(about.stream(), keepOrReplace.about().stream()).toList(),
+                money.assumed(),
+                money.ownPregnancies(),
+                Stream.concat(valued.about().stream(), keepOrReplace.about().stream())
+                        .toList(),
                 ranking.cows().stream().map(lines::byMoney).toList(),
                 ranking.notRanked().stream()
                         .map(outlook -> lines.without(outlook.cow(), outlook.retentionPayoff()))
@@ -104,7 +78,7 @@ class CullingRankingQueries {
     }
 
     private static CullingRankingView byMilk(
-            HerdRow herd, AsOf asOf, List<CullingCow> cows, CullingLines lines, Finding why) {
+            HerdRow herd, AsOf asOf, List<CullingCow> cows, CullingLines lines, HerdValuation.Valued valued) {
         List<CowLineView> listed = new ArrayList<>();
         List<NotRankedView> notRanked = new ArrayList<>();
         for (MilkOnlyRanking.Listed one : MilkOnlyRanking.LOWEST_FIRST.of(cows, asOf.day())) {
@@ -120,10 +94,12 @@ class CullingRankingQueries {
                 "milk",
                 null,
                 MilkOnlyRanking.LOWEST_FIRST,
+                valued.used(),
                 null,
                 null,
                 List.of(),
-                List.of(why),
+                List.of(),
+                valued.why().stream().toList(),
                 listed,
                 notRanked);
     }
@@ -134,9 +110,11 @@ class CullingRankingQueries {
             String basis,
             String currency,
             PublishedMethod method,
+            UsedSettingsView used,
             FigureView meanNewPregnancy,
             FigureView meanPregnancyLoss,
             List<AssumedView> assumed,
+            List<OwnPregnanciesView> ownPregnancies,
             List<Finding> findings,
             List<CowLineView> cows,
             List<NotRankedView> notRanked) {
@@ -150,9 +128,11 @@ class CullingRankingQueries {
                 basis,
                 currency,
                 MethodView.of(method),
+                used,
                 meanNewPregnancy,
                 meanPregnancyLoss,
                 assumed,
+                ownPregnancies,
                 findings.stream().map(WarningView::of).toList(),
                 cows,
                 notRanked);

@@ -12,6 +12,7 @@ import jakarta.ws.rs.core.MediaType;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.jboss.resteasy.reactive.RestResponse;
+import org.pailbook.records.access.HerdAccess;
 import org.pailbook.records.exchange.ClocksQuery;
 import org.pailbook.records.exchange.ComputedDesk;
 
@@ -22,11 +23,16 @@ import org.pailbook.records.exchange.ComputedDesk;
 public class CullingRankingResource {
     private final ComputedDesk desk;
     private final CullingRankingQueries rankings;
+    private final CowOutlookQueries outlooks;
+    private final HerdAccess access;
 
     @Inject
-    CullingRankingResource(ComputedDesk desk, CullingRankingQueries rankings) {
+    CullingRankingResource(
+            ComputedDesk desk, CullingRankingQueries rankings, CowOutlookQueries outlooks, HerdAccess access) {
         this.desk = desk;
         this.rankings = rankings;
+        this.outlooks = outlooks;
+        this.access = access;
     }
 
     @GET
@@ -40,5 +46,21 @@ public class CullingRankingResource {
     public RestResponse<CullingRankingView> getCullingRanking(
             @PathParam("herd") String herd, @BeanParam ClocksQuery clocks, @Context HttpHeaders headers) {
         return desk.answer(herd, clocks, headers, known -> rankings.of(known.herd(), known.asOf()));
+    }
+
+    @GET
+    @Path("/animals/{animal}/outlook")
+    @Operation(
+            operationId = "getCowOutlook",
+            summary = "What keeping one cow is worth over replacing her, and why",
+            description =
+                    "As in the ranking, held against her herd, with every figure explained. An estimate to think with,"
+                            + " never an order; show its caution with it. Without a milk, heifer and cull price there is none.")
+    public RestResponse<CowOutlookAnswerView> getCowOutlook(
+            @PathParam("herd") String herd,
+            @PathParam("animal") String animal,
+            @BeanParam ClocksQuery clocks,
+            @Context HttpHeaders headers) {
+        return desk.answer(herd, clocks, headers, known -> outlooks.of(known, access.animal(known.herd(), animal)));
     }
 }

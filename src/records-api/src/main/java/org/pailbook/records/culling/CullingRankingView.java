@@ -5,6 +5,8 @@ import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.pailbook.records.computed.AssumedView;
 import org.pailbook.records.computed.CowOutlookView.ReasonView;
+import org.pailbook.records.computed.OwnPregnanciesView;
+import org.pailbook.records.computed.UsedSettingsView;
 import org.pailbook.records.store.AnimalIdentifier;
 import org.pailbook.records.wire.FigureView;
 import org.pailbook.records.wire.FigureView.WarningView;
@@ -37,6 +39,7 @@ record CullingRankingView(
         String currency,
 
         FigureView.MethodView method,
+        UsedSettingsView usedSettings,
 
         @Schema(description = "What a new pregnancy is worth, mean over conceptions in the herd of the model")
         FigureView meanNewPregnancy,
@@ -46,6 +49,9 @@ record CullingRankingView(
 
         @Schema(description = "What is not recorded; values of an invented reference set stood in")
         List<AssumedView> assumed,
+
+        @Schema(description = "The herd's own 21-day pregnancies of the year, moved into the reference")
+        List<OwnPregnanciesView> ownPregnancies,
 
         @Schema(description = "About the list as a whole") List<WarningView> warnings,
 

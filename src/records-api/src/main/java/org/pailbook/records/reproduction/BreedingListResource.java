@@ -9,10 +9,12 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
+import java.util.function.Function;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.jboss.resteasy.reactive.RestResponse;
 import org.pailbook.lactation.breeding.BreedingSettings;
+import org.pailbook.records.computed.SettingsInForce;
 import org.pailbook.records.exchange.ClocksQuery;
 import org.pailbook.records.exchange.ComputedDesk;
 
@@ -40,8 +42,8 @@ public class BreedingListResource {
             @BeanParam ClocksQuery clocks,
             @BeanParam BreedingQuery query,
             @Context HttpHeaders headers) {
-        BreedingSettings settings = query.settings();
-        return desk.answer(herd, clocks, headers, known -> breeding.worklist(known, settings));
+        Function<SettingsInForce, BreedingSettings> asked = query.over();
+        return desk.answer(herd, clocks, headers, known -> breeding.worklist(known, asked));
     }
 
     @GET
@@ -54,7 +56,7 @@ public class BreedingListResource {
             @BeanParam ClocksQuery clocks,
             @BeanParam BreedingQuery query,
             @Context HttpHeaders headers) {
-        BreedingSettings settings = query.settings();
-        return desk.answer(herd, clocks, headers, known -> breeding.summary(known, settings));
+        Function<SettingsInForce, BreedingSettings> asked = query.over();
+        return desk.answer(herd, clocks, headers, known -> breeding.summary(known, asked));
     }
 }

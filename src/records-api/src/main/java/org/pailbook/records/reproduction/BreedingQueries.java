@@ -22,6 +22,8 @@ import org.pailbook.lactation.breeding.TimeToPregnancy;
 import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.finding.Severity;
 import org.pailbook.records.computed.HerdBreeding;
+import org.pailbook.records.computed.HerdSettings;
+import org.pailbook.records.computed.SettingsInForce;
 import org.pailbook.records.exchange.KnownHerd;
 import org.pailbook.records.store.CowRecord;
 import org.pailbook.records.wire.AsOf;
@@ -37,14 +39,18 @@ class BreedingQueries {
             "Abortion, afterbirth kept, abnormal discharge, or returns at odd intervals: ask your veterinarian. Hormones are on prescription only; nothing here proposes one.");
 
     private final HerdBreeding breeding;
+    private final HerdSettings settingsOf;
 
     @Inject
-    BreedingQueries(HerdBreeding breeding) {
+    BreedingQueries(HerdBreeding breeding, HerdSettings settingsOf) {
         this.breeding = breeding;
+        this.settingsOf = settingsOf;
     }
 
-    WorklistView worklist(KnownHerd known, BreedingSettings settings) {
+    WorklistView worklist(KnownHerd known, Function<SettingsInForce, BreedingSettings> asked) {
         AsOf asOf = known.asOf();
+        SettingsInForce inForce = settingsOf.on(known.herd(), asOf.day());
+        BreedingSettings settings = asked.apply(inForce);
         List<HerdBreeding.BredCow> cows = breeding.of(known.herd(), asOf.day());
         Map<String, CowRecord> byId = cows.stream()
                 .map(HerdBreeding.BredCow::record)
@@ -62,6 +68,7 @@ class BreedingQueries {
                 asOf.computedAt().toString(),
                 status(findings),
                 SettingsView.of(settings),
+                inForce.used(),
                 Arrays.stream(BreedingList.values())
                         .map(list -> new WorklistView.ListView(
                                 list.wireName(),
@@ -109,8 +116,10 @@ class BreedingQueries {
                         .orElse(null));
     }
 
-    BreedingSummaryView summary(KnownHerd known, BreedingSettings settings) {
+    BreedingSummaryView summary(KnownHerd known, Function<SettingsInForce, BreedingSettings> asked) {
         AsOf asOf = known.asOf();
+        SettingsInForce inForce = settingsOf.on(known.herd(), asOf.day());
+        BreedingSettings settings = asked.apply(inForce);
         List<BreedingRecord> records = breeding.of(known.herd(), asOf.day()).stream()
                 .map(HerdBreeding.BredCow::breeding)
                 .toList();
@@ -124,6 +133,7 @@ class BreedingQueries {
                 status(summary.findings()),
                 summary.from().toString(),
                 SettingsView.of(settings),
+                inForce.used(),
                 MeasuredView.of(cycles.pregnancyRateOfLateCycles()),
                 measures(summary),
                 cycles.cycles().stream()

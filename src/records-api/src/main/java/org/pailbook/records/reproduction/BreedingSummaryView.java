@@ -3,6 +3,7 @@ package org.pailbook.records.reproduction;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.pailbook.records.computed.UsedSettingsView;
 import org.pailbook.records.wire.FigureView;
 import org.pailbook.records.wire.FigureView.WarningView;
 import org.pailbook.records.wire.MeasuredView;
@@ -18,6 +19,7 @@ record BreedingSummaryView(
         @Schema(enumeration = {"ok", "notEnoughData"}) String status,
         @Schema(description = "First day looked at") String from,
         SettingsView settings,
+        UsedSettingsView usedSettings,
 
         @Schema(description = "Of the last three cycles whose outcomes are known")
         MeasuredView pregnancyRateOfLateCycles,

@@ -3,6 +3,7 @@ package org.pailbook.records.reproduction;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.pailbook.records.computed.UsedSettingsView;
 import org.pailbook.records.store.AnimalIdentifier;
 import org.pailbook.records.wire.FigureView.WarningView;
 
@@ -16,6 +17,7 @@ record WorklistView(
         String computedAt,
         @Schema(enumeration = {"ok", "notEnoughData"}) String status,
         SettingsView settings,
+        UsedSettingsView usedSettings,
         List<ListView> lists,
         List<WarningView> warnings,
         List<String> cautions) {

@@ -49,6 +49,8 @@ record CowSummaryView(
         @Schema(description = "Earlier lactations, their accumulated milk")
         List<EarlierLactationView> earlierLactations,
 
+        CowDecisionsView decisions,
+
         @Schema(description = "About her events; each figure has its own")
         List<WarningView> warnings) {
 

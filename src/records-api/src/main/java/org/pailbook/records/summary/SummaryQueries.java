@@ -39,12 +39,15 @@ class SummaryQueries {
     private final CowRecords records;
     private final HerdLearning learning;
     private final HerdMeasureQueries measures;
+    private final CowDecisionQueries decisions;
 
     @Inject
-    SummaryQueries(CowRecords records, HerdLearning learning, HerdMeasureQueries measures) {
+    SummaryQueries(
+            CowRecords records, HerdLearning learning, HerdMeasureQueries measures, CowDecisionQueries decisions) {
         this.records = records;
         this.learning = learning;
         this.measures = measures;
+        this.decisions = decisions;
     }
 
     CowSummaryView ofCow(HerdRow herd, AnimalRow animal, AsOf asOf) {
@@ -83,6 +86,7 @@ class SummaryQueries {
                 latest.map(of -> FigureView.of(cow.milkProjection(of).milk305(), false))
                         .orElse(null),
                 earlier,
+                decisions.of(herd, record, cow, asOf.day()),
                 findings.map(WarningView::of).toList());
     }
 

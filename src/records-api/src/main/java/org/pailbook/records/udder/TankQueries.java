@@ -53,6 +53,7 @@ class TankQueries {
             HerdRow herd,
             List<UdderHealthQueries.Animal> animals,
             List<MilkedCow> milked,
+            WithheldMilk rules,
             Optional<LocalDate> lastTest,
             Optional<TankStanding> standing,
             LocalDate asOf) {
@@ -65,7 +66,7 @@ class TankQueries {
         lastTest.ifPresent(date -> {
             animals.forEach(animal -> testOn(animal, date)
                     .ifPresent(test -> tests.put(animal.record().id(), test)));
-            WithheldMilk.USUAL.of(milked, date.plusDays(1).atStartOfDay().minusSeconds(1)).stream()
+            rules.of(milked, date.plusDays(1).atStartOfDay().minusSeconds(1)).stream()
                     .map(WithheldCow::animal)
                     .forEach(withheld::add);
         });

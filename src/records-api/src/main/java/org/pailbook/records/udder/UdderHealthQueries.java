@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.Stream;
 import org.pailbook.lactation.figure.Measured;
 import org.pailbook.lactation.finding.Finding;
@@ -22,7 +23,10 @@ import org.pailbook.lactation.udderhealth.TankLimits;
 import org.pailbook.lactation.udderhealth.TankStanding;
 import org.pailbook.lactation.udderhealth.VeterinaryTrigger;
 import org.pailbook.lactation.withheld.MilkedCow;
+import org.pailbook.lactation.withheld.WithheldMilk;
 import org.pailbook.records.computed.HerdMilkRecords;
+import org.pailbook.records.computed.HerdSettings;
+import org.pailbook.records.computed.SettingsInForce;
 import org.pailbook.records.exchange.KnownHerd;
 import org.pailbook.records.store.AnimalIdentifier;
 import org.pailbook.records.store.CowRecord;
@@ -41,20 +45,26 @@ class UdderHealthQueries {
     private final CowRecords records;
     private final HerdMilkRecords milk;
     private final TankQueries tank;
+    private final HerdSettings settings;
 
     @Inject
-    UdderHealthQueries(CowRecords records, HerdMilkRecords milk, TankQueries tank) {
+    UdderHealthQueries(CowRecords records, HerdMilkRecords milk, TankQueries tank, HerdSettings settings) {
         this.records = records;
         this.milk = milk;
         this.tank = tank;
+        this.settings = settings;
     }
 
     /** An animal with her lactations on the day. */
     record Animal(CowRecord record, CowOnDay onDay) {}
 
-    UdderHealthView of(KnownHerd known, CellCountCut cut, Optional<TankLimit> limit) {
+    UdderHealthView of(KnownHerd known, OptionalInt highFrom, Optional<TankLimit> askedLimit) {
         AsOf asOf = known.asOf();
         LocalDate day = asOf.day();
+        SettingsInForce inForce = settings.on(known.herd(), day);
+        CellCountCut cut = inForce.highFrom(highFrom);
+        Optional<TankLimit> limit = inForce.tankLimit(askedLimit);
+        WithheldMilk withheld = inForce.withheld(OptionalInt.empty());
         List<Animal> animals = records.ofHerd(known.herd(), day).stream()
                 .filter(record -> record.isBornBy(day))
                 .map(record -> new Animal(record, record.onDay(day)))
@@ -77,13 +87,14 @@ class UdderHealthQueries {
                 asOf.knownAtText(),
                 asOf.computedAt().toString(),
                 blocked ? "notEnoughData" : "ok",
+                inForce.used(),
                 cut.highFromThousandPerMl(),
                 herd.lastTestDate().map(LocalDate::toString).orElse(null),
                 views(Stream.concat(Stream.of(herd.prevalence()), herd.ratesOfLastTest().stream())),
                 views(Stream.concat(herd.ratesOfYear().stream(), Stream.of(herd.freshHeifersHigh()))),
                 views(herd.ratesOverDryPeriod().stream()),
                 cows(animals, counts, herd, cut, day),
-                tank.view(known.herd(), animals, milked, herd.lastTestDate(), standing, day),
+                tank.view(known.herd(), animals, milked, withheld, herd.lastTestDate(), standing, day),
                 TankLimits.all().stream()
                         .map(one -> new UdderHealthView.LimitView(
                                 one.id(),

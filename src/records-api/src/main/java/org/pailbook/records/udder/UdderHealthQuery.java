@@ -2,6 +2,7 @@ package org.pailbook.records.udder;
 
 import jakarta.ws.rs.QueryParam;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
 import org.pailbook.lactation.udderhealth.CellCountCut;
@@ -12,27 +13,23 @@ import org.pailbook.records.wire.WholeNumbers;
 
 /** From which count on a test is high, and which limit holds for the tank. */
 public class UdderHealthQuery {
-    private static final int LEAST_CUT = 100;
-    private static final int MOST_CUT = 400;
-
     @QueryParam("highFrom")
     @Parameter(
-            description = "Count from which a test is high, thousand per mL, 100 to 400; 200 if left out",
+            description =
+                    "Count from which a test is high, thousand per mL, 100 to 400; if left out as in the herd's settings, else 200",
             example = "200")
     String highFrom;
 
     @QueryParam("tankLimit")
     @Parameter(
             description =
-                    "Limit to hold the tank against, one of those the answer lists; none if left out: ask your buyer or authority",
+                    "Limit to hold the tank against, one of those the answer lists; if left out as in the herd's settings, else none: ask your"
+                            + " buyer or authority",
             example = "eu-853-2004")
     String tankLimit;
 
-    CellCountCut cut() {
-        return WholeNumbers.parameter("highFrom", highFrom, LEAST_CUT, MOST_CUT).stream()
-                .mapToObj(CellCountCut::new)
-                .findFirst()
-                .orElse(CellCountCut.USUAL);
+    OptionalInt cut() {
+        return WholeNumbers.parameter("highFrom", highFrom, CellCountCut.LEAST, CellCountCut.MOST);
     }
 
     Optional<TankLimit> limit() {

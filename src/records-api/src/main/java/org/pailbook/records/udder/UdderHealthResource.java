@@ -10,10 +10,10 @@ import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.jboss.resteasy.reactive.RestResponse;
-import org.pailbook.lactation.udderhealth.CellCountCut;
 import org.pailbook.lactation.udderhealth.TankLimit;
 import org.pailbook.records.exchange.ClocksQuery;
 import org.pailbook.records.exchange.ComputedDesk;
@@ -41,7 +41,7 @@ public class UdderHealthResource {
             @BeanParam ClocksQuery clocks,
             @BeanParam UdderHealthQuery query,
             @Context HttpHeaders headers) {
-        CellCountCut cut = query.cut();
+        OptionalInt cut = query.cut();
         Optional<TankLimit> limit = query.limit();
         return desk.answer(herd, clocks, headers, known -> udders.of(known, cut, limit));
     }

@@ -3,6 +3,7 @@ package org.pailbook.records.udder;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.pailbook.records.computed.UsedSettingsView;
 import org.pailbook.records.store.AnimalIdentifier;
 import org.pailbook.records.wire.FigureView;
 import org.pailbook.records.wire.FigureView.WarningView;
@@ -17,6 +18,8 @@ record UdderHealthView(
         String knownAt,
         String computedAt,
         @Schema(enumeration = {"ok", "notEnoughData"}) String status,
+
+        UsedSettingsView usedSettings,
 
         @Schema(description = "Count from which a test is high, thousand per mL")
         double highFromThousandPerMl,

@@ -7,6 +7,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.pailbook.lactation.event.WithholdingEnd;
 import org.pailbook.lactation.summary.CowOnDay;
 import org.pailbook.lactation.summary.CowState;
@@ -15,6 +16,8 @@ import org.pailbook.lactation.withheld.WithheldCow;
 import org.pailbook.lactation.withheld.WithheldMilk;
 import org.pailbook.lactation.withheld.WithheldReason;
 import org.pailbook.records.computed.HerdMilkRecords;
+import org.pailbook.records.computed.HerdSettings;
+import org.pailbook.records.computed.SettingsInForce;
 import org.pailbook.records.exchange.KnownHerd;
 import org.pailbook.records.store.AnimalIdentifier;
 import org.pailbook.records.store.CowRecord;
@@ -30,14 +33,18 @@ class MilkWithheldQueries {
 
     private final CowRecords records;
     private final HerdMilkRecords milk;
+    private final HerdSettings settings;
 
     @Inject
-    MilkWithheldQueries(CowRecords records, HerdMilkRecords milk) {
+    MilkWithheldQueries(CowRecords records, HerdMilkRecords milk, HerdSettings settings) {
         this.records = records;
         this.milk = milk;
+        this.settings = settings;
     }
 
-    MilkWithheldView at(KnownHerd known, LocalDateTime moment, WithheldMilk rules) {
+    MilkWithheldView at(KnownHerd known, LocalDateTime moment, OptionalInt colostrumDays) {
+        SettingsInForce inForce = settings.on(known.herd(), moment.toLocalDate());
+        WithheldMilk rules = inForce.withheld(colostrumDays);
         List<CowRecord> animals = records.ofHerd(known.herd(), moment.toLocalDate()).stream()
                 .filter(record -> record.isBornBy(moment.toLocalDate()))
                 .toList();
@@ -68,6 +75,7 @@ class MilkWithheldQueries {
                 known.asOf().knownAtText(),
                 known.asOf().computedAt().toString(),
                 anyThere ? "ok" : "notEnoughData",
+                inForce.used(),
                 rules.colostrumDays(),
                 withheld,
                 notRecorded,

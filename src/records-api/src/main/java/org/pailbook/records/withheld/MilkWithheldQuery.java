@@ -2,6 +2,7 @@ package org.pailbook.records.withheld;
 
 import jakarta.ws.rs.QueryParam;
 import java.time.LocalDateTime;
+import java.util.OptionalInt;
 import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
 import org.pailbook.lactation.withheld.WithheldMilk;
 import org.pailbook.records.exchange.KnownHerd;
@@ -11,8 +12,6 @@ import org.pailbook.records.wire.WireInstants;
 
 /** For which moment, and how long colostrum stays out. */
 public class MilkWithheldQuery {
-    private static final int MOST_COLOSTRUM_DAYS = 30;
-
     @QueryParam("at")
     @Parameter(
             description = "The moment; the end of the day asOf if left out. Not together with asOf",
@@ -26,14 +25,13 @@ public class MilkWithheldQuery {
     @QueryParam("colostrumDays")
     @Parameter(
             description =
-                    "The calving day and so many days after it stay out, 0 to 30; 4 if left out. Local rules differ",
+                    "The calving day and so many days after it stay out, 0 to 30; if left out as in the herd's settings, else 4. Local"
+                            + " rules differ",
             example = "4")
     String colostrumDays;
 
-    WithheldMilk rules() {
-        return WithheldMilk.withColostrumDays(
-                WholeNumbers.parameter("colostrumDays", colostrumDays, 0, MOST_COLOSTRUM_DAYS)
-                        .orElse(WithheldMilk.USUAL.colostrumDays()));
+    OptionalInt colostrumDays() {
+        return WholeNumbers.parameter("colostrumDays", colostrumDays, 0, WithheldMilk.MOST_COLOSTRUM_DAYS);
     }
 
     void check() {

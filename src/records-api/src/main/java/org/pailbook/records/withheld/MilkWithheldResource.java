@@ -9,10 +9,10 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
+import java.util.OptionalInt;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.jboss.resteasy.reactive.RestResponse;
-import org.pailbook.lactation.withheld.WithheldMilk;
 import org.pailbook.records.exchange.ClocksQuery;
 import org.pailbook.records.exchange.ComputedDesk;
 
@@ -40,7 +40,7 @@ public class MilkWithheldResource {
             @BeanParam MilkWithheldQuery query,
             @Context HttpHeaders headers) {
         query.check();
-        WithheldMilk rules = query.rules();
-        return desk.answer(herd, clocks, headers, known -> withheld.at(known, query.moment(known), rules));
+        OptionalInt colostrumDays = query.colostrumDays();
+        return desk.answer(herd, clocks, headers, known -> withheld.at(known, query.moment(known), colostrumDays));
     }
 }

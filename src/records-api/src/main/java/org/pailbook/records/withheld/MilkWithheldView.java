@@ -3,6 +3,7 @@ package org.pailbook.records.withheld;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.pailbook.records.computed.UsedSettingsView;
 import org.pailbook.records.store.AnimalIdentifier;
 
 /** Cows whose milk must stay out of the tank. */
@@ -14,6 +15,7 @@ record MilkWithheldView(
         String knownAt,
         String computedAt,
         @Schema(enumeration = {"ok", "notEnoughData"}) String status,
+        UsedSettingsView usedSettings,
         int colostrumDays,
         List<CowView> cows,
 

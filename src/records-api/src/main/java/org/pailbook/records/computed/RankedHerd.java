@@ -1,4 +1,4 @@
-package org.pailbook.records.culling;
+package org.pailbook.records.computed;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -24,11 +24,10 @@ import org.pailbook.lactation.summary.CowOnDay;
 import org.pailbook.lactation.summary.CowState;
 import org.pailbook.lactation.summary.HerdKnowledge;
 import org.pailbook.lactation.testday.AssembledLactation;
-import org.pailbook.records.computed.HerdBreeding;
 import org.pailbook.records.store.CowRecord;
 
 /** A herd's cows, in milk or dry, as the value of each needs them: place in the lactation, pregnancy, milk level against her group. */
-final class RankedHerd {
+public final class RankedHerd {
     /** Half an 80 % interval over a standard error, of a normal error. */
     private static final double HALF_80 = 1.2815515655446004;
 
@@ -39,8 +38,8 @@ final class RankedHerd {
     private final HerdKnowledge knowledge;
 
     /** A cow in milk or dry. */
-    record Candidate(CowRecord record, CowOnDay cow, BreedingRecord breeding, Projection305 projection) {
-        int parity() {
+    public record Candidate(CowRecord record, CowOnDay cow, BreedingRecord breeding, Projection305 projection) {
+        public int parity() {
             return latest().lactation().parity();
         }
 
@@ -89,7 +88,8 @@ final class RankedHerd {
                 candidates, cows.isEmpty() ? HerdKnowledge.none() : cows.get(0).herd());
     }
 
-    Map<String, Candidate> byId() {
+    /** The cows by their id. */
+    public Map<String, Candidate> byId() {
         return candidates.stream().collect(Collectors.toMap(one -> one.cow().animal(), one -> one));
     }
 
@@ -98,7 +98,8 @@ final class RankedHerd {
         return knowledge.lactations() > 0;
     }
 
-    List<CullingCow> cows() {
+    /** As the library values them. */
+    public List<CullingCow> cows() {
         Map<Boolean, Double> groupMeanKg = candidates.stream()
                 .filter(one -> one.projection().tests() > 0)
                 .collect(Collectors.groupingBy(Candidate::isFirst, Collectors.averagingDouble(Candidate::projectedKg)));

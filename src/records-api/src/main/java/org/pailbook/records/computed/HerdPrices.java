@@ -1,4 +1,4 @@
-package org.pailbook.records.culling;
+package org.pailbook.records.computed;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -6,7 +6,6 @@ import java.util.Optional;
 import org.pailbook.lactation.culling.CullingPrices;
 import org.pailbook.lactation.culling.HerdParameters;
 import org.pailbook.lactation.culling.ParityGroup;
-import org.pailbook.records.computed.AssumedView;
 import org.pailbook.records.store.PriceRow;
 
 /**
