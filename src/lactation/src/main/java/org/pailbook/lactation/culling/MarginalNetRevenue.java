@@ -68,7 +68,7 @@ public final class MarginalNetRevenue implements PublishedMethod {
     @Override
     public Citation citation() {
         return new Citation(
-                "Groenendaal, H., Galligan, D. T. and Mulder, H. A., after Burt (1965)",
+                "Groenendaal, H., Galligan, D. T. and Mulder, H. A.",
                 2004,
                 "An economic spreadsheet model to determine optimal breeding and replacement decisions for dairy cattle,"
                         + " J Dairy Sci 87:2146-2157, introduction (title from memory)",

@@ -26,7 +26,7 @@ public final class RetentionPayoff implements PublishedMethod {
     @Override
     public Citation citation() {
         return new Citation(
-                "van Arendonk, J. A. M.; De Vries, A. (2004, 2006)",
+                "van Arendonk, J. A. M.",
                 1985,
                 "definition from Livest Prod Sci 1985, J Dairy Sci 87:2947 and 89:3876; stages and arithmetic are ours",
                 HowKnown.FROM_MEMORY);
