@@ -10,6 +10,11 @@ import org.pailbook.lactation.breeding.CountedService.Outcome;
 
 /** Who is to be served, watched, checked, dried off and expected to calve on a day, each with the reason from her own record. */
 public final class BreedingWorklist {
+    /** To be shown with every list. */
+    public static final List<String> CAUTIONS = List.of(
+            "A cow nobody checked is neither pregnant nor open. Make sure that a cow served before is open before she is served again.",
+            "Abortion, afterbirth kept, abnormal discharge, or returns at odd intervals: ask your veterinarian. Hormones are on prescription only; nothing here proposes one.");
+
     private static final int CYCLE_EARLY_DAYS = 18;
     private static final int CYCLE_LATE_DAYS = 24;
     private static final int LATE_AFTER_WAITING_DAYS = 30;

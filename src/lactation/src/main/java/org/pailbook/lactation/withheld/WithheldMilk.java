@@ -24,6 +24,12 @@ public final class WithheldMilk {
     /** The calving day and the four after it, as for test days. */
     public static final WithheldMilk USUAL = new WithheldMilk(DaysInMilk.FIRST_DAY_AFTER_COLOSTRUM - 1);
 
+    /** To be shown with every list made of it. */
+    public static final String CAUTION =
+            "A cow that is not on this list has nothing recorded against her milk: that does not say it is safe. "
+                    + "Withholding days are shown as entered; ask your veterinarian and read the label. "
+                    + "An end that was not entered is treated as not over.";
+
     public static final int MOST_COLOSTRUM_DAYS = 30;
 
     private final int colostrumDays;

@@ -34,10 +34,6 @@ import org.pailbook.records.wire.MeasuredView;
 /** Breeding lists and measures from what is recorded. */
 @ApplicationScoped
 class BreedingQueries {
-    private static final List<String> CAUTIONS = List.of(
-            "A cow nobody checked is neither pregnant nor open. Make sure that a cow served before is open before she is served again.",
-            "Abortion, afterbirth kept, abnormal discharge, or returns at odd intervals: ask your veterinarian. Hormones are on prescription only; nothing here proposes one.");
-
     private final HerdBreeding breeding;
     private final HerdSettings settingsOf;
 
@@ -80,7 +76,7 @@ class BreedingQueries {
                                         .toList()))
                         .toList(),
                 findings.stream().map(WarningView::of).toList(),
-                CAUTIONS);
+                BreedingWorklist.CAUTIONS);
     }
 
     private static String status(List<Finding> findings) {
@@ -149,7 +145,7 @@ class BreedingQueries {
                         .toList(),
                 timeToPregnancy(summary.intervals().timeToPregnancy()),
                 summary.findings().stream().map(WarningView::of).toList(),
-                CAUTIONS);
+                BreedingWorklist.CAUTIONS);
     }
 
     private static List<MeasuredView> measures(BreedingSummary summary) {

@@ -26,11 +26,6 @@ import org.pailbook.records.store.CowRecords;
 /** Finds the cows whose milk must stay out. */
 @ApplicationScoped
 class MilkWithheldQueries {
-    private static final String CAUTION =
-            "A cow that is not on this list has nothing recorded against her milk: that does not say it is safe. "
-                    + "Withholding days are shown as entered; ask your veterinarian and read the label. "
-                    + "An end that was not entered is treated as not over.";
-
     private final CowRecords records;
     private final HerdMilkRecords milk;
     private final HerdSettings settings;
@@ -79,7 +74,7 @@ class MilkWithheldQueries {
                 rules.colostrumDays(),
                 withheld,
                 notRecorded,
-                CAUTION);
+                WithheldMilk.CAUTION);
     }
 
     private static MilkWithheldView.CowView view(WithheldCow cow, CowRecord record, CowState state) {
