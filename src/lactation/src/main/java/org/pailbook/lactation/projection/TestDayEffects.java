@@ -2,7 +2,6 @@ package org.pailbook.lactation.projection;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -56,17 +55,6 @@ public final class TestDayEffects {
         }
         return new Lactation(
                 lactation.parity(), lactation.calvingDate(), lactation.endDate(), lactation.isEndEstimated(), tests);
-    }
-
-    /** The striking days only: what is taken out of a cow's weights is always said. */
-    public TestDayEffects striking() {
-        Map<LocalDate, Effect> striking = new HashMap<>(byDate);
-        striking.values().removeIf(effect -> !effect.isStriking());
-        return new TestDayEffects(striking);
-    }
-
-    public boolean isEmpty() {
-        return byDate.isEmpty();
     }
 
     /** What is to be said of a figure made from such a lactation: one finding for each striking day. */
