@@ -50,6 +50,11 @@ public final class WithheldMilk {
         return colostrumDays;
     }
 
+    /** The last second of a day, for a list that is asked for a day: all that was recorded on it takes part. */
+    public static LocalDateTime endOf(LocalDate day) {
+        return day.plusDays(1).atStartOfDay().minusSeconds(1);
+    }
+
     /** The cows whose milk must stay out, in the order given. */
     public List<WithheldCow> of(List<MilkedCow> cows, LocalDateTime at) {
         return cows.stream().flatMap(cow -> of(cow, at).stream()).toList();

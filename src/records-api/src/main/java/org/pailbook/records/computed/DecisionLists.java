@@ -114,8 +114,7 @@ public class DecisionLists {
         List<WithheldLine> lines = new ArrayList<>();
         for (int i = 0; i < animals.size(); i++) {
             CowRecord record = animals.get(i);
-            rules.of(milked.get(i), day.plusDays(1).atStartOfDay().minusSeconds(1))
-                    .ifPresent(cow -> lines.add(new WithheldLine(record, cow)));
+            rules.of(milked.get(i), WithheldMilk.endOf(day)).ifPresent(cow -> lines.add(new WithheldLine(record, cow)));
         }
         return lines;
     }

@@ -53,9 +53,7 @@ class CowDecisionQueries {
                 view(breeding.of(herd, record, day), bred),
                 cow.hasLeft()
                         ? List.of()
-                        : rules.of(
-                                        milk.of(herd, record, day),
-                                        day.plusDays(1).atStartOfDay().minusSeconds(1))
+                        : rules.of(milk.of(herd, record, day), WithheldMilk.endOf(day))
                                 .map(CowDecisionQueries::views)
                                 .orElse(List.of()),
                 "/v1/herds/" + herd.code + "/animals/" + encoded(reference) + "/outlook?asOf=" + day,

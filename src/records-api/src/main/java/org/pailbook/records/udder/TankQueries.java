@@ -66,7 +66,7 @@ class TankQueries {
         lastTest.ifPresent(date -> {
             animals.forEach(animal -> testOn(animal, date)
                     .ifPresent(test -> tests.put(animal.record().id(), test)));
-            rules.of(milked, date.plusDays(1).atStartOfDay().minusSeconds(1)).stream()
+            rules.of(milked, WithheldMilk.endOf(date)).stream()
                     .map(WithheldCow::animal)
                     .forEach(withheld::add);
         });

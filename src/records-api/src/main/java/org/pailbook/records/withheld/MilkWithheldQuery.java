@@ -45,6 +45,6 @@ public class MilkWithheldQuery {
     LocalDateTime moment(KnownHerd known) {
         return WireInstants.parameter("at", at)
                 .map(instant -> LocalDateTime.ofInstant(instant, known.herd().zone()))
-                .orElseGet(() -> known.asOf().day().plusDays(1).atStartOfDay().minusSeconds(1));
+                .orElseGet(() -> WithheldMilk.endOf(known.asOf().day()));
     }
 }
