@@ -92,8 +92,13 @@ public class DecisionLists {
 
     /** List by list. */
     public List<BredLine> worklist(HerdRow herd, LocalDate day) {
+        return worklist(herd, records.ofHerd(herd, day), day);
+    }
+
+    /** The same of animals that have been read already. */
+    public List<BredLine> worklist(HerdRow herd, List<CowRecord> animals, LocalDate day) {
         BreedingSettings own = settings.on(herd, day).breeding();
-        List<HerdBreeding.BredCow> cows = breeding.of(herd, day);
+        List<HerdBreeding.BredCow> cows = breeding.of(herd, animals, day);
         Map<String, CowRecord> byId = cows.stream()
                 .map(HerdBreeding.BredCow::record)
                 .collect(Collectors.toMap(CowRecord::id, Function.identity()));
@@ -106,8 +111,13 @@ public class DecisionLists {
 
     /** At the end of the day; cows that left are not listed. */
     public List<WithheldLine> withheld(HerdRow herd, LocalDate day) {
+        return withheld(herd, records.ofHerd(herd, day), day);
+    }
+
+    /** The same of animals that have been read already. */
+    public List<WithheldLine> withheld(HerdRow herd, List<CowRecord> read, LocalDate day) {
         WithheldMilk rules = settings.on(herd, day).withheld(OptionalInt.empty());
-        List<CowRecord> animals = records.ofHerd(herd, day).stream()
+        List<CowRecord> animals = read.stream()
                 .filter(record -> record.isBornBy(day) && record.onDay(day).state() != CowState.LEFT)
                 .toList();
         List<MilkedCow> milked = milk.of(herd, animals, day);

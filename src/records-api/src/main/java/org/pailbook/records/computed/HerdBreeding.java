@@ -39,9 +39,14 @@ public class HerdBreeding {
 
     /** All animals of a herd born by a day, also those that left. */
     public List<BredCow> of(HerdRow herd, LocalDate asOf) {
+        return of(herd, records.ofHerd(herd, asOf), asOf);
+    }
+
+    /** The same of animals that have been read already. */
+    public List<BredCow> of(HerdRow herd, List<CowRecord> animals, LocalDate asOf) {
         Map<String, List<ServiceRow>> services = byAnimal(ServiceRow.class, herd, asOf);
         Map<String, List<PregnancyCheckRow>> checks = byAnimal(PregnancyCheckRow.class, herd, asOf);
-        return records.ofHerd(herd, asOf).stream()
+        return animals.stream()
                 .filter(record -> record.isBornBy(asOf))
                 .map(record -> new BredCow(
                         record,
