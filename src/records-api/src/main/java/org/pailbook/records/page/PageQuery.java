@@ -17,6 +17,14 @@ public class PageQuery {
     @QueryParam("unit")
     String unit;
 
+    /** The same from a form. */
+    static PageQuery of(String asOf, String unit) {
+        PageQuery query = new PageQuery();
+        query.asOf = asOf;
+        query.unit = unit;
+        return query;
+    }
+
     Shown shown(HerdRow herd, Clock clock) {
         MilkUnit milkUnit = unit == null
                 ? MilkUnit.KG

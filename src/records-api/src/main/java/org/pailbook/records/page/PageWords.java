@@ -1,6 +1,7 @@
 package org.pailbook.records.page;
 
 import io.quarkus.qute.TemplateExtension;
+import java.util.List;
 import java.util.Locale;
 import java.util.ResourceBundle;
 
@@ -14,6 +15,14 @@ final class PageWords {
 
     static String word(String key) {
         return BUNDLE.getString(key);
+    }
+
+    /** Keys of the words the pages' script uses, in order. */
+    static List<String> scriptWords() {
+        return BUNDLE.keySet().stream()
+                .filter(key -> key.startsWith("script."))
+                .sorted()
+                .toList();
     }
 
     /** A text with a value in it. */

@@ -23,4 +23,10 @@ final class Templates {
     static native TemplateInstance accuracy(ListPages.AccuracyPage page);
 
     static native TemplateInstance findings(ListPages.FindingsPage page);
+
+    static native TemplateInstance weighDay(WeighDayPage page);
+
+    static native TemplateInstance weighDayOrder(WeighDayOrderPage page);
+
+    static native TemplateInstance weighDayTotal(WeighDayTotalPage page);
 }
