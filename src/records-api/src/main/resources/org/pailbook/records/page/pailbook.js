@@ -10,7 +10,7 @@
   const word = (key, value) => words['script.' + key].replace('%s', value);
   const herd = sheet.dataset.herd, day = sheet.dataset.day, unit = sheet.dataset.unit;
   const milkings = sheet.elements.milkings.value;
-  const rows = [...sheet.querySelectorAll('li[data-animal]')];
+  const rows = [...sheet.querySelectorAll('[data-animal]')];
   const fields = [...sheet.querySelectorAll('input[data-cell]')];
   const cellsOf = row => [...row.querySelectorAll('input[data-cell]')];
   const rowOf = new Map(rows.map(row => [row.dataset.animal, row]));
@@ -172,7 +172,7 @@
 
   /** Rows that may go now: not the one somebody is typing in, none that the service refused as it stands. */
   const ready = () => {
-    const typing = document.activeElement && document.activeElement.closest ? document.activeElement.closest('li[data-animal]') : null;
+    const typing = document.activeElement && document.activeElement.closest ? document.activeElement.closest('[data-animal]') : null;
     return waiting().filter(key => {
       const entry = kept(key);
       const row = key.startsWith(keyOf(day, '')) ? rowOf.get(key.split('/').pop()) : null;
@@ -315,13 +315,13 @@
   };
 
   const goRow = (from, step) => {
-    const row = rows[rows.indexOf(from.closest('li')) + step];
+    const row = rows[rows.indexOf(from.closest('[data-animal]')) + step];
     const to = row && row.querySelector('[data-cell="' + from.dataset.cell + '"]');
     if (to) { to.focus(); to.select(); }
   };
 
   sheet.addEventListener('input', event => {
-    const row = event.target.closest('li');
+    const row = event.target.closest('[data-animal]');
     const entry = kept(keyOf(day, row.dataset.animal));
     if (entry && entry.refused) keep(keyOf(day, row.dataset.animal), { ...entry, refused: false });
     note(row);
@@ -337,7 +337,7 @@
     event.preventDefault();
   });
   sheet.addEventListener('focusout', event => {
-    const row = event.target.closest('li');
+    const row = event.target.closest('[data-animal]');
     if (row && !row.contains(event.relatedTarget)) later(0);
   });
   sheet.addEventListener('submit', event => {
