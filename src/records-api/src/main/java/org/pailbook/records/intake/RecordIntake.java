@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.hibernate.StatelessSession;
@@ -130,6 +131,26 @@ public class RecordIntake {
                 .map(record -> ((org.pailbook.records.store.AnimalEvent) record).animalId)
                 .filter(Objects::nonNull)
                 .collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    /**
+     * The same for a row that must not replace anything: somebody who saw no record does not overwrite one that was written since.
+     *
+     * @return empty if a record in force with another content has its keys; nothing is stored then
+     */
+    public <E extends StoredRecord> Optional<RowOutcome<E>> takeNew(
+            RecordKind<E> kind, HerdRow herd, String writtenBy, PostedRow row) {
+        Posted<E> posted = kind.read(row, herd.zone());
+        return gate.write(session -> {
+            ChangeTurn turn = WriteGate.lockForChange(session, herd.id, clock.instant());
+            Settlement<E> settlement = settle(session, kind, herd, turn, List.of(posted), null);
+            RowOutcome<E> outcome = settlement.outcomes().get(0);
+            if (outcome.outcome() == Outcome.UPDATED && !outcome.isRevived()) {
+                return Optional.empty();
+            }
+            settlement.write(session, herd, writtenBy, turn);
+            return Optional.of(outcome);
+        });
     }
 
     /** The outcome of the only row of a request. */

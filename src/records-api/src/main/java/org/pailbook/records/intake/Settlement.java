@@ -128,7 +128,7 @@ final class Settlement<E extends StoredRecord> {
             return RowOutcome.of(row, Outcome.UNCHANGED, stored);
         }
         if (stored.withdrawn) {
-            row.add(FindingView.info("revived", row.pointer, "was withdrawn and is in force again"));
+            row.add(FindingView.info(RowOutcome.REVIVED, row.pointer, "was withdrawn and is in force again"));
             return RowOutcome.of(row, Outcome.UPDATED, row.record);
         }
         if (stored.source != null && !stored.source.equals(row.record.source)) {

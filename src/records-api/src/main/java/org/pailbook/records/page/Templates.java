@@ -33,4 +33,10 @@ final class Templates {
     static native TemplateInstance culling(DecisionPages.CullingPage page);
 
     static native TemplateInstance udderHealth(UdderPage page);
+
+    static native TemplateInstance weighDay(WeighDayPage page);
+
+    static native TemplateInstance weighDayOrder(WeighDayOrderPage page);
+
+    static native TemplateInstance weighDayTotal(WeighDayTotalPage page);
 }

@@ -27,6 +27,9 @@ final class PageAddresses {
                 HERD + "/animals?asOf=" + DAY,
                 HERD + "/findings?asOf=" + DAY,
                 HERD + "/accuracy?asOf=" + DAY,
+                HERD + "/weigh-day?asOf=" + DAY,
+                HERD + "/weigh-day/order?asOf=" + DAY,
+                HERD + "/weigh-day/total?asOf=" + DAY,
                 HERD + "/no-such-page");
     }
 }
