@@ -89,6 +89,23 @@ public final class HerdMeasures {
             "calvings in the time looked at that are 60 days ago or more",
             FETROW);
 
+    public static final Measure AGE_AT_FIRST_CALVING = Measure.of(
+            "age-at-first-calving",
+            "Median age at the first calving",
+            "first calvings of the year of animals whose birth is on record",
+            "first calvings of the year",
+            COMMON);
+    public static final Measure STAYABILITY_TO_THIRD = Measure.of(
+            "stayability-to-third-lactation",
+            "Share of the cows that come to a third calving, lactation by lactation (Kaplan-Meier)",
+            "cows that came to their third calving",
+            "cows whose first calving is on record",
+            new Citation(
+                    "Kaplan and Meier",
+                    1958,
+                    "J. Am. Stat. Assoc. 53:457-481; the lactation as time is ours",
+                    HowKnown.FROM_MEMORY));
+
     private HerdMeasures() {}
 
     public static List<Measure> all() {
@@ -106,6 +123,8 @@ public final class HerdMeasures {
                 PERSISTENCY,
                 TURNOVER,
                 DEATH_RATE,
-                EARLY_EXITS);
+                EARLY_EXITS,
+                AGE_AT_FIRST_CALVING,
+                STAYABILITY_TO_THIRD);
     }
 }
