@@ -4,8 +4,10 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.pailbook.lactation.figure.Explanation;
 import org.pailbook.lactation.figure.Figure;
 import org.pailbook.lactation.figure.Interval;
@@ -14,6 +16,7 @@ import org.pailbook.lactation.figure.Proportion;
 import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.finding.FindingCode;
 import org.pailbook.lactation.internal.KaplanMeier;
+import org.pailbook.lactation.testday.AssembledLactation;
 import org.pailbook.lactation.testday.Lactation;
 
 /** How old heifers are when they first calve, and how many cows come to their third lactation. */
@@ -21,6 +24,7 @@ public final class HerdCareers {
     private static final int YEAR_DAYS = 365;
     private static final double DAYS_PER_MONTH = 30.4375;
     private static final int THIRD = 3;
+    private static final int DAYS_TO_TELL = 600;
     private static final double PERCENT = 100;
     private static final double COVERAGE = 0.95;
 
@@ -28,31 +32,26 @@ public final class HerdCareers {
     private final LocalDate asOf;
 
     /**
-     * One cow whose first calving is on record.
+     * One cow.
      *
      * @param bornOn her birth, if known
-     * @param firstCalving the day of it
-     * @param parity calvings so far
+     * @param calvings days of her calvings by parity
      * @param hasLeft whether she left the herd and did not come back
      */
-    public record Career(Optional<LocalDate> bornOn, LocalDate firstCalving, int parity, boolean hasLeft) {
+    public record Career(Optional<LocalDate> bornOn, Map<Integer, LocalDate> calvings, boolean hasLeft) {
         public Career {
             Objects.requireNonNull(bornOn, "bornOn");
-            Objects.requireNonNull(firstCalving, "firstCalving");
+            calvings = Map.copyOf(calvings);
         }
 
-        /** Empty for a heifer, and for a cow whose first calving is not on record. */
-        public static Optional<Career> of(CowOnDay cow, Optional<LocalDate> bornOn) {
-            return cow.lactations().lactations().stream()
-                    .map(one -> one.lactation())
-                    .filter(lactation -> lactation.parity() == 1)
-                    .map(Lactation::calvingDate)
-                    .findFirst()
-                    .map(first -> new Career(
-                            bornOn,
-                            first,
-                            cow.lactations().latest().orElseThrow().lactation().parity(),
-                            cow.hasLeft()));
+        public static Career of(CowOnDay cow, Optional<LocalDate> bornOn) {
+            return new Career(
+                    bornOn,
+                    cow.lactations().lactations().stream()
+                            .map(AssembledLactation::lactation)
+                            .collect(Collectors.toMap(
+                                    Lactation::parity, Lactation::calvingDate, (first, second) -> second)),
+                    cow.hasLeft());
         }
     }
 
@@ -70,12 +69,10 @@ public final class HerdCareers {
         List<Double> months = new ArrayList<>();
         int calved = 0;
         for (Career career : careers) {
-            if (career.firstCalving().isAfter(asOf.minusDays(YEAR_DAYS))
-                    && !career.firstCalving().isAfter(asOf)) {
+            LocalDate first = career.calvings().get(1);
+            if (first != null && first.isAfter(asOf.minusDays(YEAR_DAYS)) && !first.isAfter(asOf)) {
                 calved++;
-                career.bornOn()
-                        .ifPresent(born ->
-                                months.add(ChronoUnit.DAYS.between(born, career.firstCalving()) / DAYS_PER_MONTH));
+                career.bornOn().ifPresent(born -> months.add(ChronoUnit.DAYS.between(born, first) / DAYS_PER_MONTH));
             }
         }
         Figure.Builder figure = Figure.of(HerdMeasures.AGE_AT_FIRST_CALVING, "months", asOf)
@@ -99,42 +96,50 @@ public final class HerdCareers {
     }
 
     /**
-     * Share of cows that come to a third calving, by Kaplan-Meier with the lactation as time: of the cows whose first lactation has
-     * ended the share that calved again, times the same of the second. Cows still in a lactation count for those they have ended.
+     * Share of cows that come from a first to a third calving: of the first lactations the share that was followed by a calving, times the
+     * same of the second. Counted are lactations that began {@value #DAYS_TO_TELL} days ago or earlier (ours): of younger ones an exit is
+     * known sooner than the next calving. Cows that have done neither by then take no part.
      */
     public Measured stayability() {
-        double[] ended = new double[careers.size()];
-        boolean[] left = new boolean[careers.size()];
-        int third = 0;
-        boolean isSecondKnown = false;
-        for (int i = 0; i < careers.size(); i++) {
-            Career career = careers.get(i);
-            left[i] = career.hasLeft() && career.parity() < THIRD;
-            ended[i] = left[i] ? career.parity() : Math.min(career.parity(), THIRD) - 1.0;
-            isSecondKnown |= ended[i] >= THIRD - 1;
-            third += career.parity() >= THIRD ? 1 : 0;
+        int[] atRisk = new int[THIRD - 1];
+        int[] left = new int[THIRD - 1];
+        LocalDate latest = asOf.minusDays(DAYS_TO_TELL);
+        for (Career career : careers) {
+            for (int parity = 1; parity < THIRD; parity++) {
+                LocalDate calved = career.calvings().get(parity);
+                boolean isFollowed = career.calvings().containsKey(parity + 1);
+                if (calved != null && !calved.isAfter(latest) && (isFollowed || career.hasLeft())) {
+                    atRisk[parity - 1]++;
+                    left[parity - 1] += isFollowed ? 0 : 1;
+                }
+            }
         }
+        int ended = atRisk[0] + atRisk[1];
+        int followed = ended - left[0] - left[1];
         Figure.Builder figure = Figure.of(HerdMeasures.STAYABILITY_TO_THIRD, "%", asOf)
-                .noInterval("no cow left in her first two lactations");
-        List<KaplanMeier.Step> steps = KaplanMeier.of(ended, left).steps();
-        if (!isSecondKnown) {
+                .noInterval("no cow left, or none stayed: nothing to tell an interval from");
+        if (atRisk[0] == 0 || atRisk[1] == 0) {
             figure.finding(Finding.of(FindingCode.NOTHING_TO_COUNT)
-                    .withExpected("cows whose first calving is on record and whose second lactation has ended"));
+                    .withExpected("first and second lactations that began " + DAYS_TO_TELL + " days ago and ended"));
         } else {
-            double share =
-                    PERCENT * (steps.isEmpty() ? 1 : steps.get(steps.size() - 1).share());
-            if (share > 0 && !steps.isEmpty()) {
-                KaplanMeier.Step last = steps.get(steps.size() - 1);
+            KaplanMeier.Step last = KaplanMeier.lastOfCounts(atRisk, left);
+            double share = PERCENT * last.share();
+            if (last.share() > 0 && last.share() < 1) {
                 figure.interval(new Interval(COVERAGE, PERCENT * last.low(), PERCENT * last.high()));
             }
             figure.value(share)
                     .explanation(new Explanation(List.of(new Explanation.Part(
-                            third + " of " + careers.size() + " came to it so far, the others as far as known",
+                            words(atRisk[0], left[0]) + " first and " + words(atRisk[1], left[1])
+                                    + " second lactations were followed by a calving",
                             share))));
-            if (new Proportion(third, careers.size()).isFew()) {
-                figure.finding(Finding.of(FindingCode.SMALL_NUMBER).withSeen(third + " of " + careers.size()));
+            if (Math.min(atRisk[0], atRisk[1]) < Proportion.FEW) {
+                figure.finding(Finding.of(FindingCode.SMALL_NUMBER).withSeen(words(atRisk[1], left[1])));
             }
         }
-        return new Measured(HerdMeasures.STAYABILITY_TO_THIRD, third, careers.size(), figure.build());
+        return new Measured(HerdMeasures.STAYABILITY_TO_THIRD, followed, ended, figure.build());
+    }
+
+    private static String words(int all, int left) {
+        return (all - left) + " of " + all;
     }
 }

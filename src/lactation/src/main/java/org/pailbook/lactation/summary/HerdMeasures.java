@@ -97,13 +97,13 @@ public final class HerdMeasures {
             COMMON);
     public static final Measure STAYABILITY_TO_THIRD = Measure.of(
             "stayability-to-third-lactation",
-            "Share of the cows that come to a third calving, lactation by lactation (Kaplan-Meier)",
-            "cows that came to their third calving",
-            "cows whose first calving is on record",
+            "Share of the cows that come from a first to a third calving: shares of the first and second lactations, multiplied",
+            "first and second lactations followed by a calving",
+            "first and second lactations that began 600 days ago or earlier and ended by a calving or an exit",
             new Citation(
                     "Kaplan and Meier",
                     1958,
-                    "J. Am. Stat. Assoc. 53:457-481; the lactation as time is ours",
+                    "J. Am. Stat. Assoc. 53:457-481, product of the steps; lactations as steps are ours",
                     HowKnown.FROM_MEMORY));
 
     private HerdMeasures() {}

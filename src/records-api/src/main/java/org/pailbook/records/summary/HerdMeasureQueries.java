@@ -100,8 +100,8 @@ class HerdMeasureQueries {
         List<HerdCareers.Career> careers = new ArrayList<>();
         for (int i = 0; i < cows.size(); i++) {
             herd.add(HerdCow.of(cows.get(i), records.get(i).history()));
-            HerdCareers.Career.of(cows.get(i), records.get(i).history().birthDate())
-                    .ifPresent(careers::add);
+            careers.add(
+                    HerdCareers.Career.of(cows.get(i), records.get(i).history().birthDate()));
         }
         return DayMeasures.of(herd, bred, careers, exits, settings, cut, day);
     }
