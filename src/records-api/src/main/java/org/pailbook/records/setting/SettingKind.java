@@ -3,6 +3,7 @@ package org.pailbook.records.setting;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import jakarta.inject.Singleton;
+import java.util.ArrayList;
 import java.util.List;
 import org.pailbook.lactation.breeding.BreedingSettings;
 import org.pailbook.lactation.udderhealth.CellCountCut;
@@ -49,7 +50,7 @@ public final class SettingKind extends HerdRecordKind<SettingRow> {
 
     @Override
     protected List<Column> detailColumns() {
-        return List.of(
+        List<Column> columns = new ArrayList<>(List.of(
                 Column.number("waiting_days", "waitingDays"),
                 Column.number("check_days", "checkDays"),
                 Column.number("dry_days", "dryDays"),
@@ -58,7 +59,9 @@ public final class SettingKind extends HerdRecordKind<SettingRow> {
                 Column.text("tank_limit", "tankLimit"),
                 Column.number("close_call", "closeCall"),
                 Column.text("milk_unit", "milkUnit"),
-                Column.text("note", "note"));
+                Column.text("note", "note")));
+        columns.addAll(WarningLimits.columns());
+        return columns;
     }
 
     @Override
@@ -78,6 +81,7 @@ public final class SettingKind extends HerdRecordKind<SettingRow> {
                 "tankLimit", TankLimits.all().stream().map(TankLimit::id).toList());
         record.closeCall = fields.number("closeCall");
         record.milkUnit = fields.code("milkUnit", MILK_UNITS);
+        record.warningLimits = WarningLimits.read(fields);
         record.note = fields.text("note", 4000);
     }
 
@@ -96,6 +100,7 @@ public final class SettingKind extends HerdRecordKind<SettingRow> {
         put(content, "tankLimit", record.tankLimit);
         put(content, "closeCall", record.closeCall);
         put(content, "milkUnit", record.milkUnit);
+        WarningLimits.write(record.warningLimits, content);
     }
 
     @Override
@@ -105,6 +110,7 @@ public final class SettingKind extends HerdRecordKind<SettingRow> {
         if (settings.isEmpty()) {
             posted.add(FindingView.error("no-setting", posted.pointer(), "sets nothing"));
         }
+        WarningLimits.check(posted);
         ValueChecks.check(posted, "price", "closeCall", posted.record().closeCall);
     }
 }
