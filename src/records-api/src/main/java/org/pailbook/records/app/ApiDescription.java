@@ -70,7 +70,7 @@ public class ApiDescription implements OASFilter {
             }
         }
         ApiRefusals.addTo(operation, path, method, open);
-        if (method == HttpMethod.POST && path.startsWith("/v1/herds/{herd}/")) {
+        if (method == HttpMethod.POST && !open && !path.startsWith(CALCULATE)) {
             VersionDescription.describeOnceOnly(operation);
         }
     }

@@ -84,8 +84,10 @@ public class RecordIntake {
         Surroundings surroundings = Surroundings.load(
                 session, herd, animalIds(readable), LocalDate.ofInstant(turn.at(), herd.zone()), kind.looksAt());
         Settlement<E> settlement = new Settlement<>(kind, before);
+        LimitsOnDemand limits = new LimitsOnDemand(session, herd);
         for (Posted<E> row : posted) {
             if (!row.isRefused()) {
+                row.heldAgainst(limits);
                 E replaced = known == null ? before.of(row).stream().findFirst().orElse(null) : known;
                 kind.check(row, replaced, surroundings);
             }
