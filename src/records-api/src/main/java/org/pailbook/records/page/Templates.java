@@ -33,4 +33,8 @@ final class Templates {
     static native TemplateInstance culling(DecisionPages.CullingPage page);
 
     static native TemplateInstance udderHealth(UdderPage page);
+
+    static native TemplateInstance settings(SettingsPage page);
+
+    static native TemplateInstance newCow(StartPages.NewCowPage page);
 }

@@ -25,6 +25,8 @@ final class PageAddresses {
                 HERD + "/lists/udder-health?asOf=" + DAY,
                 HERD + "/projections?asOf=" + DAY,
                 HERD + "/animals?asOf=" + DAY,
+                HERD + "/settings?asOf=" + DAY,
+                HERD + "/new-cow",
                 HERD + "/findings?asOf=" + DAY,
                 HERD + "/accuracy?asOf=" + DAY,
                 HERD + "/no-such-page");
