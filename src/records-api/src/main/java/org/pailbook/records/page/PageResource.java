@@ -9,9 +9,11 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.UriInfo;
 import java.net.URI;
 import java.time.Clock;
 import java.time.LocalDate;
@@ -156,6 +158,15 @@ public class PageResource {
         Shown shown = desk.shown(herdCode, query);
         return html(Templates.findings(
                 ListPages.FindingsPage.of(shown, desk.all(shown), PageQuery.number("page", page, 1))));
+    }
+
+    @GET
+    @Path("/herds/{herd}/how-to")
+    @Operation(hidden = true)
+    public Response getHowTo(
+            @PathParam("herd") String herdCode, @BeanParam PageQuery query, @Context UriInfo address) {
+        String base = address.getBaseUri().toString().replaceAll("/$", "");
+        return html(Templates.howTo(HowToPage.of(desk.shown(herdCode, query), base)));
     }
 
     static Response html(TemplateInstance page) {

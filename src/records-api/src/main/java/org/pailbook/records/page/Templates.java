@@ -37,4 +37,6 @@ final class Templates {
     static native TemplateInstance settings(SettingsPage page);
 
     static native TemplateInstance newCow(StartPages.NewCowPage page);
+
+    static native TemplateInstance howTo(HowToPage page);
 }

@@ -25,6 +25,7 @@ final class PageAddresses {
                 HERD + "/lists/udder-health?asOf=" + DAY,
                 HERD + "/projections?asOf=" + DAY,
                 HERD + "/animals?asOf=" + DAY,
+                HERD + "/how-to?asOf=" + DAY,
                 HERD + "/settings?asOf=" + DAY,
                 HERD + "/new-cow",
                 HERD + "/findings?asOf=" + DAY,
