@@ -22,16 +22,11 @@ class PagesDecisionsContractTest {
                 .withTestDay("007", "2025-09-16", 27.4, 4.6)
                 .withTestDay("007", "2025-10-14", 31);
         herd.post("treatments", """
-                {"animal":%s,"startedOn":"2025-11-20","productName":"<b>tube</b>","prescriber":"Dr. Vet"}"""
-                        .formatted(TestHerd.animal("007")))
-                .expecting(201);
+                {"animal":%s,"startedOn":"2025-11-20","productName":"<b>tube</b>","prescriber":"Dr. Vet"}""".formatted(TestHerd.animal("007"))).expecting(201);
         herd.post("foremilk-checks", """
-                {"animal":%s,"date":"2025-11-29","milkingOfDay":"am","quarter":"RR","finding":"flakes"}"""
-                        .formatted(TestHerd.animal("007")))
-                .expecting(201);
+                {"animal":%s,"date":"2025-11-29","milkingOfDay":"am","quarter":"RR","finding":"flakes"}""".formatted(TestHerd.animal("007"))).expecting(201);
         herd.post("services", """
-                {"animal":%s,"date":"2025-10-25","method":"insemination"}""".formatted(TestHerd.animal("007")))
-                .expecting(201);
+                {"animal":%s,"date":"2025-10-25","method":"insemination"}""".formatted(TestHerd.animal("007"))).expecting(201);
         return herd;
     }
 
@@ -54,8 +49,7 @@ class PagesDecisionsContractTest {
     }
 
     private static Response send(TestHerd herd, String key, String rest, Map<String, String> form) {
-        return as(key)
-                .contentType("application/x-www-form-urlencoded; charset=utf-8")
+        return as(key).contentType("application/x-www-form-urlencoded; charset=utf-8")
                 .formParams(form)
                 .post(path(herd, rest));
     }
@@ -87,7 +81,9 @@ class PagesDecisionsContractTest {
         assertThat(read(herd, "/lists/culling?asOf=" + DAY)).contains("By milk alone", "for the veterinarian");
         assertThat(read(herd, "/lists/udder-health?asOf=" + DAY)).contains("it diagnoses nothing");
         assertThat(read(herd, "?asOf=" + DAY)).contains("To check for pregnancy: 1", "Milk not for the tank: 1");
-        assertThat(as(DatabaseForTests.ADMIN_KEY).get(path(herd, "/lists/nothing")).statusCode())
+        assertThat(as(DatabaseForTests.ADMIN_KEY)
+                        .get(path(herd, "/lists/nothing"))
+                        .statusCode())
                 .isEqualTo(404);
     }
 
@@ -150,8 +146,26 @@ class PagesDecisionsContractTest {
     void aCowIsPutInByAForm() {
         TestHerd herd = TestHerd.make();
         Map<String, String> cow = Map.of(
-                "tag", "0007", "cowName", "<script>x</script>", "breed", "HOL", "calvedOn", "2025-08-19", "parity", "2",
-                "testedOn", "2025-09-16", "milkKg", "27,4", "fatPct", "4.6", "proteinPct", "", "sccThousandPerMl", "");
+                "tag",
+                "0007",
+                "cowName",
+                "<script>x</script>",
+                "breed",
+                "HOL",
+                "calvedOn",
+                "2025-08-19",
+                "parity",
+                "2",
+                "testedOn",
+                "2025-09-16",
+                "milkKg",
+                "27,4",
+                "fatPct",
+                "4.6",
+                "proteinPct",
+                "",
+                "sccThousandPerMl",
+                "");
         Response taken = send(herd, DatabaseForTests.ADMIN_KEY, "/new-cow", cow);
         assertThat(taken.statusCode()).as(taken.asString()).isEqualTo(303);
         assertThat(taken.header("Location")).contains(path(herd, "/animals/eartag%3A0007"));
@@ -203,8 +217,9 @@ class PagesDecisionsContractTest {
     }
 
     private static String in(String language, TestHerd herd, String rest) {
-        Response page =
-                as(DatabaseForTests.ADMIN_KEY).header("Accept-Language", language).get(path(herd, rest));
+        Response page = as(DatabaseForTests.ADMIN_KEY)
+                .header("Accept-Language", language)
+                .get(path(herd, rest));
         assertThat(page.statusCode()).as(language + page.asString()).isEqualTo(200);
         assertThat(page.header("Vary")).contains("Accept-Language");
         return page.asString();

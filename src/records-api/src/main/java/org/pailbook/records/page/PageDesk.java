@@ -40,7 +40,7 @@ class PageDesk {
         return shown(access.toWrite(herdCode), query);
     }
 
-    private Shown shown(HerdRow herd, PageQuery query) {
+    Shown shown(HerdRow herd, PageQuery query) {
         LocalDate day = query.day(today(herd));
         MilkUnit usual = settings.on(herd, day).milkUnit().flatMap(MilkUnit::of).orElse(MilkUnit.KG);
         return new Shown(herd, day, query.asksForDay(), query.unit(usual), usual, mayWrite());

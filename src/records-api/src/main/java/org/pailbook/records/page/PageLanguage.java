@@ -9,6 +9,7 @@ import java.text.DecimalFormatSymbols;
 import java.util.List;
 import java.util.Locale;
 import java.util.ResourceBundle;
+import java.util.Set;
 
 /**
  * In which language whoever reads is spoken to, and how numbers are written for them: what the browser asks for, else English. A language is there as
@@ -43,6 +44,10 @@ class PageLanguage {
 
     boolean has(String key) {
         return words().containsKey(key);
+    }
+
+    Set<String> keys() {
+        return words().keySet();
     }
 
     /** For {@code lang}. */

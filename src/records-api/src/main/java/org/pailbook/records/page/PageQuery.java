@@ -15,6 +15,14 @@ public class PageQuery {
     @QueryParam("unit")
     String unit;
 
+    /** The same from a form. */
+    static PageQuery of(String asOf, String unit) {
+        PageQuery query = new PageQuery();
+        query.asOf = asOf;
+        query.unit = unit;
+        return query;
+    }
+
     /** @param today in the herd's zone */
     LocalDate day(LocalDate today) {
         return WireDates.parameter("asOf", asOf).orElse(today);

@@ -163,8 +163,7 @@ public class PageResource {
     @GET
     @Path("/herds/{herd}/how-to")
     @Operation(hidden = true)
-    public Response getHowTo(
-            @PathParam("herd") String herdCode, @BeanParam PageQuery query, @Context UriInfo address) {
+    public Response getHowTo(@PathParam("herd") String herdCode, @BeanParam PageQuery query, @Context UriInfo address) {
         String base = address.getBaseUri().toString().replaceAll("/$", "");
         return html(Templates.howTo(HowToPage.of(desk.shown(herdCode, query), base)));
     }

@@ -1,6 +1,7 @@
 package org.pailbook.records.page;
 
 import io.quarkus.qute.TemplateExtension;
+import java.util.List;
 import java.util.Locale;
 
 /** The words of the pages in the reader's language, from one file; in templates {@code {t:word('key')}}. */
@@ -10,6 +11,14 @@ final class PageWords {
 
     static String word(String key) {
         return PageLanguage.current().word(key);
+    }
+
+    /** Keys of the words the pages' script uses, in order. */
+    static List<String> scriptWords() {
+        return PageLanguage.current().keys().stream()
+                .filter(key -> key.startsWith("script."))
+                .sorted()
+                .toList();
     }
 
     /** A text with a value in it. */

@@ -39,4 +39,10 @@ final class Templates {
     static native TemplateInstance newCow(StartPages.NewCowPage page);
 
     static native TemplateInstance howTo(HowToPage page);
+
+    static native TemplateInstance weighDay(WeighDayPage page);
+
+    static native TemplateInstance weighDayOrder(WeighDayOrderPage page);
+
+    static native TemplateInstance weighDayTotal(WeighDayTotalPage page);
 }

@@ -9,11 +9,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.locks.LockSupport;
+import java.util.function.BooleanSupplier;
+import java.util.function.Supplier;
 import java.util.logging.Level;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Assumptions;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
+import org.openqa.selenium.OutputType;
+import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
@@ -28,6 +33,8 @@ final class Browser implements AutoCloseable {
     private static final List<String> DRIVERS = List.of("/usr/bin/chromedriver", "/usr/lib/chromium/chromedriver");
     private static final String LACKING =
             "chromium or chromedriver is not on this machine (apt-get install chromium chromium-driver), so the pages were not tried in a browser";
+
+    private static final Duration PATIENCE = Duration.ofSeconds(30);
 
     private final ChromeDriver driver;
     private final String address;
@@ -167,6 +174,30 @@ final class Browser implements AutoCloseable {
             some.perform();
         }
         return new ArrayList<>((List<String>) driver.executeScript(walk, "end"));
+    }
+
+    /** Waits until something is so, half a minute at most; what there is instead is told. */
+    void waitUntil(BooleanSupplier isSo, Supplier<String> instead) {
+        long end = System.nanoTime() + PATIENCE.toNanos();
+        while (true) {
+            try {
+                if (isSo.getAsBoolean()) {
+                    return;
+                }
+                if (System.nanoTime() > end) {
+                    throw new AssertionError(instead.get());
+                }
+            } catch (StaleElementReferenceException changing) {
+                // the page is being written anew: look again
+            }
+            LockSupport.parkNanos(50_000_000);
+        }
+    }
+
+    /** What is to be seen now, as a PNG file, for whoever wants to know why a test failed. */
+    void picture(Path file) throws IOException {
+        Files.createDirectories(file.getParent());
+        Files.write(file, driver.getScreenshotAs(OutputType.BYTES));
     }
 
     private static String resource(String name) throws IOException {

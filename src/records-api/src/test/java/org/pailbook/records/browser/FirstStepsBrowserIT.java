@@ -50,9 +50,12 @@ class FirstStepsBrowserIT {
             submit(browser);
             assertThat(browser.driver().findElement(By.tagName("h1")).getText()).isEqualTo("007 Estrela");
             assertThat(browser.words()).contains("Milk in 305 days", "31.4", "80\u00a0%");
-            assertThat(browser.driver().findElements(By.cssSelector("figure svg"))).isNotEmpty();
+            assertThat(browser.driver().findElements(By.cssSelector("figure svg")))
+                    .isNotEmpty();
             assertThat(browser.widerThanTheScreen()).isZero();
-            assertThat(browser.complaints()).filteredOn(said -> !said.contains("422")).isEmpty();
+            assertThat(browser.complaints())
+                    .filteredOn(said -> !said.contains("422"))
+                    .isEmpty();
         }
     }
 

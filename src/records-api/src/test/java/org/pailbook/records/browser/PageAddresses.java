@@ -30,6 +30,9 @@ final class PageAddresses {
                 HERD + "/new-cow",
                 HERD + "/findings?asOf=" + DAY,
                 HERD + "/accuracy?asOf=" + DAY,
+                HERD + "/weigh-day?asOf=" + DAY,
+                HERD + "/weigh-day/order?asOf=" + DAY,
+                HERD + "/weigh-day/total?asOf=" + DAY,
                 HERD + "/no-such-page");
     }
 }

@@ -10,6 +10,9 @@ import org.pailbook.records.problem.PackagedService;
 
 /** The packaged service as the pages of the tests are read from it. */
 final class ShownService {
+    private static final Path JAR = Path.of("target", "quarkus-app", "quarkus-run.jar");
+    private static final List<String> JVM = List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC");
+
     private static PackagedService withSampleHerd;
 
     private ShownService() {}
@@ -30,16 +33,21 @@ final class ShownService {
         return start(data, Map.of());
     }
 
+    /** The one that was at that port, started again on its data. */
+    static PackagedService again(Path data, int port) throws IOException {
+        return PackagedService.start(JAR, data, JVM, withoutLimits(Map.of()), port);
+    }
+
     private static PackagedService start(Path data, Map<String, String> settings) throws IOException {
+        return PackagedService.start(JAR, data, JVM, withoutLimits(settings));
+    }
+
+    private static Map<String, String> withoutLimits(Map<String, String> settings) {
         Map<String, String> all = new HashMap<>(settings);
         // a browser in a test asks faster than people
         for (String limit : List.of("REQUESTS", "BULKS", "FEED_REQUESTS", "FAILED_LOGINS")) {
             all.put("PAILBOOK_" + limit + "_PER_MINUTE", "0");
         }
-        return PackagedService.start(
-                Path.of("target", "quarkus-app", "quarkus-run.jar"),
-                data,
-                List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC"),
-                all);
+        return all;
     }
 }
