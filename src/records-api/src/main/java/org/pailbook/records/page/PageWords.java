@@ -3,6 +3,7 @@ package org.pailbook.records.page;
 import io.quarkus.qute.TemplateExtension;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.ResourceBundle;
 
 /** The words of the pages, from one file; in templates {@code {t:word('key')}}. */
@@ -15,6 +16,11 @@ final class PageWords {
 
     static String word(String key) {
         return BUNDLE.getString(key);
+    }
+
+    /** A word, if there is one under that key. */
+    static Optional<String> find(String key) {
+        return BUNDLE.containsKey(key) ? Optional.of(BUNDLE.getString(key)) : Optional.empty();
     }
 
     /** Keys of the words the pages' script uses, in order. */

@@ -227,8 +227,7 @@ class WeighDayBrowserIT {
 
     private void waitForButton(String tag, String text) {
         browser.waitUntil(
-                () -> !row(tag)
-                        .findElements(By.xpath(".//button[text()='" + text + "']"))
+                () -> !row(tag).findElements(By.xpath(".//button[text()='" + text + "']"))
                         .isEmpty(),
                 () -> tag + " says " + told(tag));
     }
