@@ -14,7 +14,7 @@ final class ImportPages {
     record Choice(String value, String word, boolean isChosen) {}
 
     /** Choosing a file. @param fault why the last one could not be read; empty text without one */
-    record ChoosePage(Shown shown, boolean mayWrite, String fault) {}
+    record ChoosePage(Shown shown, String fault) {}
 
     /** Asking for the encoding. */
     record EncodingPage(Shown shown, String fileId, String fileName, List<Choice> encodings) {}

@@ -17,7 +17,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.net.URI;
 import java.nio.charset.Charset;
-import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -25,7 +24,6 @@ import java.util.concurrent.locks.LockSupport;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.pailbook.records.access.Caller;
 import org.pailbook.records.access.HerdAccess;
-import org.pailbook.records.access.Scope;
 import org.pailbook.records.access.WithSession;
 import org.pailbook.records.exchange.FileUnit;
 import org.pailbook.records.exchange.FormFile;
@@ -61,7 +59,7 @@ public class ImportResource {
     private final FileJobs jobs;
     private final ImportForm form;
     private final Remembered remembered;
-    private final Clock clock;
+    private final PageDesk desk;
 
     @Inject
     ImportResource(
@@ -71,14 +69,14 @@ public class ImportResource {
             FileJobs jobs,
             ImportForm form,
             Remembered remembered,
-            Clock clock) {
+            PageDesk desk) {
         this.access = access;
         this.caller = caller;
         this.files = files;
         this.jobs = jobs;
         this.form = form;
         this.remembered = remembered;
-        this.clock = clock;
+        this.desk = desk;
     }
 
     @GET
@@ -89,10 +87,8 @@ public class ImportResource {
     }
 
     private Response choice(HerdRow herd, PageQuery query, String fault, int status) {
-        boolean mayWrite =
-                caller.scopes().contains(Scope.WRITE) || caller.scopes().contains(Scope.ADMIN);
         return Response.fromResponse(PageResource.html(
-                        Templates.importFile(new ImportPages.ChoosePage(query.shown(herd, clock), mayWrite, fault))))
+                        Templates.importFile(new ImportPages.ChoosePage(desk.shown(herd, query), fault))))
                 .status(status)
                 .build();
     }
@@ -125,13 +121,15 @@ public class ImportResource {
     @GET
     @Path("/{file}")
     @Operation(hidden = true)
-    public Response getFile(@PathParam("herd") String herdCode, @PathParam("file") String fileId) throws IOException {
+    public Response getFile(
+            @PathParam("herd") String herdCode, @PathParam("file") String fileId, @BeanParam PageQuery query)
+            throws IOException {
         HerdRow herd = access.toWrite(herdCode);
         Optional<PendingFile> file = files.of(herd, caller.keyId(), fileId);
         if (file.isEmpty()) {
             return gone(herd);
         }
-        Shown shown = new PageQuery().shown(herd, clock);
+        Shown shown = desk.shown(herd, query);
         if (file.get().view().isEmpty()) {
             return encoding(shown, file.get());
         }
@@ -192,7 +190,7 @@ public class ImportResource {
         FileView view = file.view().get();
         FileMapping said = form.read(fields, view);
         form.kind(said.kind());
-        Shown shown = new PageQuery().shown(herd, clock);
+        Shown shown = desk.shown(herd, new PageQuery());
         if (!fields.has("check")) {
             boolean isOther = !fields.text("kind").equals(fields.text("kindShown"));
             FileMapping mapping = isOther ? form.ofKind(herd, view, said.kind(), said.hasHeader()) : said;
@@ -247,7 +245,8 @@ public class ImportResource {
     @GET
     @Path("/{file}/rows")
     @Operation(hidden = true)
-    public Response getRows(@PathParam("herd") String herdCode, @PathParam("file") String fileId) {
+    public Response getRows(
+            @PathParam("herd") String herdCode, @PathParam("file") String fileId, @BeanParam PageQuery query) {
         HerdRow herd = access.toWrite(herdCode);
         Optional<PendingFile> file = files.of(herd, caller.keyId(), fileId);
         if (file.isEmpty() || file.get().job().isEmpty()) {
@@ -260,7 +259,7 @@ public class ImportResource {
                 form.kind(mapping.kind()).columns(),
                 herd.zone());
         ImportPages.JobPage page = ImportPages.JobPage.of(
-                new PageQuery().shown(herd, clock),
+                desk.shown(herd, query),
                 file.get(),
                 file.get().job().get(),
                 PageWords.word("kind." + mapping.kind()),

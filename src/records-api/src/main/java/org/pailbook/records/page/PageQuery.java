@@ -1,10 +1,8 @@
 package org.pailbook.records.page;
 
 import jakarta.ws.rs.QueryParam;
-import java.time.Clock;
 import java.time.LocalDate;
 import org.pailbook.records.problem.Problem;
-import org.pailbook.records.store.HerdRow;
 import org.pailbook.records.wire.WireDates;
 
 /** For which day, and in which unit. */
@@ -25,13 +23,19 @@ public class PageQuery {
         return query;
     }
 
-    Shown shown(HerdRow herd, Clock clock) {
-        MilkUnit milkUnit = unit == null
-                ? MilkUnit.KG
+    /** @param today in the herd's zone */
+    LocalDate day(LocalDate today) {
+        return WireDates.parameter("asOf", asOf).orElse(today);
+    }
+
+    boolean asksForDay() {
+        return asOf != null;
+    }
+
+    MilkUnit unit(MilkUnit usual) {
+        return unit == null
+                ? usual
                 : MilkUnit.of(unit).orElseThrow(() -> Problem.badParameter("unit", "expected kg or lb", unit));
-        LocalDate day =
-                WireDates.parameter("asOf", asOf).orElseGet(() -> LocalDate.ofInstant(clock.instant(), herd.zone()));
-        return new Shown(herd, day, asOf != null, milkUnit);
     }
 
     /** A whole number from 1 in a parameter; {@code without} if it was not sent. */

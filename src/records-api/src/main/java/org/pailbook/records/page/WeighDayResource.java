@@ -17,7 +17,6 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.io.InputStream;
 import java.net.URI;
-import java.time.Clock;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -25,9 +24,7 @@ import java.util.Map;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.pailbook.records.access.Caller;
 import org.pailbook.records.access.HerdAccess;
-import org.pailbook.records.access.Scope;
 import org.pailbook.records.access.WithSession;
-import org.pailbook.records.computed.HerdSettings;
 import org.pailbook.records.entry.DayTotals;
 import org.pailbook.records.entry.EntryChoice;
 import org.pailbook.records.entry.SheetCell;
@@ -52,31 +49,28 @@ public class WeighDayResource {
 
     private final HerdAccess access;
     private final Caller caller;
-    private final HerdSettings settings;
+    private final PageDesk desk;
     private final WeighDaySheets sheets;
     private final SheetChoices choices;
     private final SheetEntry entry;
     private final DayTotals totals;
-    private final Clock clock;
 
     @Inject
     WeighDayResource(
             HerdAccess access,
             Caller caller,
-            HerdSettings settings,
+            PageDesk desk,
             WeighDaySheets sheets,
             SheetChoices choices,
             SheetEntry entry,
-            DayTotals totals,
-            Clock clock) {
+            DayTotals totals) {
         this.access = access;
         this.caller = caller;
-        this.settings = settings;
+        this.desk = desk;
         this.sheets = sheets;
         this.choices = choices;
         this.entry = entry;
         this.totals = totals;
-        this.clock = clock;
     }
 
     @GET
@@ -86,7 +80,7 @@ public class WeighDayResource {
             @BeanParam PageQuery query,
             @QueryParam("page") String page,
             @QueryParam("saved") String saved) {
-        Shown shown = shown(access.toRead(herdCode), query);
+        Shown shown = desk.shown(access.toRead(herdCode), query);
         return sheet(shown, PageQuery.number("page", page, 1), Map.of(), PageQuery.number("saved", saved, 0), 200);
     }
 
@@ -94,7 +88,7 @@ public class WeighDayResource {
             Shown shown, int part, Map<String, Map<SheetCell, SheetEntry.Told>> told, int saved, int status) {
         EntryChoice choice = choice(shown.herd());
         WeighDayPage page = WeighDayPage.of(
-                shown, mayWrite(), choice, sheets.of(shown.herd(), shown.asOf(), choice, part), told, saved);
+                shown, shown.mayWrite(), choice, sheets.of(shown.herd(), shown.asOf(), choice, part), told, saved);
         return Response.fromResponse(PageResource.htmlWithScript(Templates.weighDay(page)))
                 .status(status)
                 .build();
@@ -107,7 +101,7 @@ public class WeighDayResource {
     public Response postSheet(@PathParam("herd") String herdCode, InputStream body) {
         HerdRow herd = access.toWrite(herdCode);
         FormFields form = FormFields.read(body);
-        Shown shown = shown(herd, PageQuery.of(form.required("asOf"), form.required("unit")));
+        Shown shown = desk.shown(herd, PageQuery.of(form.required("asOf"), form.required("unit")));
         SheetEntry.On sheet = on(shown, milkings(form.required("milkings")));
         Map<String, Map<SheetCell, SheetEntry.Told>> told = entry.take(sheet, changed(form, sheet.units()));
         int part = PageQuery.number("page", form.text("page").orElse(null), 1);
@@ -157,7 +151,7 @@ public class WeighDayResource {
     public Response postRows(@PathParam("herd") String herdCode, InputStream body) {
         HerdRow herd = access.toWrite(herdCode);
         ObjectNode sent = StrictJson.object(new LimitedBody(body, LimitedBody.ONE_RECORD));
-        Shown shown = shown(
+        Shown shown = desk.shown(
                 herd, PageQuery.of(sent.path("date").asText(), sent.path("unit").asText()));
         SheetEntry.On sheet = on(shown, milkings(sent.path("milkings").asText()));
         Map<String, Map<SheetCell, SheetEntry.Typed>> rows = new LinkedHashMap<>();
@@ -202,7 +196,7 @@ public class WeighDayResource {
     public Response postChoice(@PathParam("herd") String herdCode, InputStream body) {
         HerdRow herd = access.toWrite(herdCode);
         FormFields form = FormFields.read(body);
-        Shown shown = shown(herd, PageQuery.of(form.required("asOf"), form.required("unit")));
+        Shown shown = desk.shown(herd, PageQuery.of(form.required("asOf"), form.required("unit")));
         SheetOrder order = SheetOrder.of(form.required("order")).orElseThrow(() -> noSuchField("order"));
         choices.keep(
                 herd,
@@ -215,7 +209,7 @@ public class WeighDayResource {
     @Path("/order")
     @Operation(hidden = true)
     public Response getOrder(@PathParam("herd") String herdCode, @BeanParam PageQuery query) {
-        Shown shown = shown(access.toRead(herdCode), query);
+        Shown shown = desk.shown(access.toRead(herdCode), query);
         List<String> tags = sheets.order(shown.herd(), shown.asOf(), choice(shown.herd())).stream()
                 .map(row -> row.identifier().id())
                 .toList();
@@ -224,7 +218,7 @@ public class WeighDayResource {
 
     private Response order(Shown shown, List<String> tags, List<String> unknown, int status) {
         return Response.fromResponse(PageResource.html(Templates.weighDayOrder(new WeighDayOrderPage(
-                        shown, mayWrite(), String.join("\n", tags), Math.min(30, tags.size() + 1), unknown))))
+                        shown, shown.mayWrite(), String.join("\n", tags), Math.min(30, tags.size() + 1), unknown))))
                 .status(status)
                 .build();
     }
@@ -237,7 +231,7 @@ public class WeighDayResource {
     public Response postOrder(@PathParam("herd") String herdCode, InputStream body) {
         HerdRow herd = access.toWrite(herdCode);
         FormFields form = FormFields.read(body);
-        Shown shown = shown(herd, PageQuery.of(form.required("asOf"), form.required("unit")));
+        Shown shown = desk.shown(herd, PageQuery.of(form.required("asOf"), form.required("unit")));
         Map<String, String> idsByTag = new LinkedHashMap<>();
         for (SheetRow row : sheets.order(herd, shown.asOf(), EntryChoice.USUAL)) {
             idsByTag.putIfAbsent(row.identifier().id(), row.animalId());
@@ -262,22 +256,10 @@ public class WeighDayResource {
     @Path("/total")
     @Operation(hidden = true)
     public Response getTotal(@PathParam("herd") String herdCode, @BeanParam PageQuery query) {
-        Shown shown = shown(access.toRead(herdCode), query);
+        Shown shown = desk.shown(access.toRead(herdCode), query);
         return PageResource.html(Templates.weighDayTotal(WeighDayTotalPage.of(
                 shown,
                 totals.of(shown.herd(), shown.asOf(), choice(shown.herd()).milkings()))));
-    }
-
-    /** In the unit asked for, else in that of the herd's settings. */
-    private Shown shown(HerdRow herd, PageQuery query) {
-        Shown shown = query.shown(herd, clock);
-        return query.unit != null
-                ? shown
-                : settings.on(herd, shown.asOf())
-                        .milkUnit()
-                        .flatMap(MilkUnit::of)
-                        .map(unit -> new Shown(herd, shown.asOf(), shown.askedFor(), unit))
-                        .orElse(shown);
     }
 
     private EntryChoice choice(HerdRow herd) {
@@ -286,10 +268,6 @@ public class WeighDayResource {
 
     private SheetEntry.On on(Shown shown, int milkings) {
         return new SheetEntry.On(shown.herd(), shown.asOf(), milkings, new SheetUnits(shown.unit()), caller.keyId());
-    }
-
-    private boolean mayWrite() {
-        return caller.scopes().contains(Scope.WRITE) || caller.scopes().contains(Scope.ADMIN);
     }
 
     private static int milkings(String text) {
