@@ -15,6 +15,7 @@ import java.util.stream.Collectors;
 import org.jboss.logging.Logger;
 import org.pailbook.records.exchange.CsvRows;
 import org.pailbook.records.intake.Column;
+import org.pailbook.records.intake.HerdMemory;
 import org.pailbook.records.intake.IntakeMode;
 import org.pailbook.records.intake.Outcome;
 import org.pailbook.records.intake.PostedRow;
@@ -100,15 +101,16 @@ public class FileJobs {
                 CsvRows rows = new CsvRows(mapped, kind.columns());
                 Map<String, String> columns = namesByPointer(kind, mapping, headings);
                 List<PostedRow> chunk = new ArrayList<>();
+                HerdMemory memory = new HerdMemory();
                 for (PostedRow row = rows.next(); row != null; row = rows.next()) {
                     chunk.add(row);
                     if (chunk.size() == CHUNK_ROWS) {
-                        takeChunk(kind, herd, keyId, chunk, mapped, columns, job);
+                        takeChunk(kind, herd, keyId, chunk, memory, mapped, columns, job);
                         chunk.clear();
                     }
                 }
                 if (!chunk.isEmpty()) {
-                    takeChunk(kind, herd, keyId, chunk, mapped, columns, job);
+                    takeChunk(kind, herd, keyId, chunk, memory, mapped, columns, job);
                 }
                 if (!job.isTrial() && job.count(Outcome.CREATED) >= COUNT_TABLE_FROM) {
                     statistics.refresh(kind.entity());
@@ -130,11 +132,12 @@ public class FileJobs {
                 HerdRow herd,
                 String keyId,
                 List<PostedRow> chunk,
+                HerdMemory memory,
                 MappedTable mapped,
                 Map<String, String> columns,
                 FileJob job) {
             List<RowOutcome<E>> outcomes = intake.take(
-                    kind, herd, keyId, chunk, job.isTrial() ? IntakeMode.DRY_RUN : IntakeMode.STORE_GOOD_ROWS);
+                    kind, herd, keyId, chunk, job.isTrial() ? IntakeMode.DRY_RUN : IntakeMode.STORE_GOOD_ROWS, memory);
             for (RowOutcome<E> outcome : outcomes) {
                 int line = mapped.lineOf(outcome.posted().row());
                 List<FindingView> findings = outcome.findings().stream()
