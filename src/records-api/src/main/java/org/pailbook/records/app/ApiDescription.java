@@ -51,6 +51,7 @@ public class ApiDescription implements OASFilter {
                 .getPathItems()
                 .forEach((path, item) -> item.getOperations().forEach((method, operation) -> {
                     VersionDescription.describe(api, path, method, operation);
+                    RecordDescription.describe(api, path, method, operation);
                     describe(api, path, method, operation);
                 }));
         new ApiExamples().addTo(api);
@@ -69,7 +70,7 @@ public class ApiDescription implements OASFilter {
             }
         }
         ApiRefusals.addTo(operation, path, method, open);
-        if (method == HttpMethod.POST && path.startsWith("/v1/herds/{herd}/")) {
+        if (method == HttpMethod.POST && !open && !path.startsWith(CALCULATE)) {
             VersionDescription.describeOnceOnly(operation);
         }
     }
@@ -144,17 +145,18 @@ public class ApiDescription implements OASFilter {
         }
     }
 
-    /** Name of the schema of one record, from the address where records of its kind are posted. */
+    /** Name of the schema of one record, from what is answered where records of its kind are posted. */
     static String recordName(OpenAPI api, String listPath) {
         String ref = api.getPaths()
                 .getPathItem(listPath)
                 .getPOST()
-                .getRequestBody()
+                .getResponses()
+                .getAPIResponse("200")
                 .getContent()
                 .getMediaType("application/json")
                 .getSchema()
                 .getRef();
-        return ref.substring(ref.lastIndexOf('/') + 1);
+        return ref.substring(ref.lastIndexOf('/') + 1).replaceFirst("^PostedAnswer(.*)Body$", "$1");
     }
 
     private static void addCreated(Operation operation) {

@@ -165,14 +165,27 @@ public class DecisionLists {
 
     /** List by list, by the herd's own settings. */
     public List<BredLine> worklist(HerdRow herd, LocalDate day) {
-        return worklist(herd, day, SettingsInForce::breeding).lines();
+        return worklist(herd, records.ofHerd(herd, day), day);
+    }
+
+    /** The same of animals that have been read already. */
+    public List<BredLine> worklist(HerdRow herd, List<CowRecord> animals, LocalDate day) {
+        return worklist(herd, animals, day, SettingsInForce::breeding).lines();
     }
 
     /** @param asked settings of the request over the herd's */
     public BredLines worklist(HerdRow herd, LocalDate day, Function<SettingsInForce, BreedingSettings> asked) {
+        return worklist(herd, records.ofHerd(herd, day), day, asked);
+    }
+
+    private BredLines worklist(
+            HerdRow herd,
+            List<CowRecord> read,
+            LocalDate day,
+            Function<SettingsInForce, BreedingSettings> asked) {
         SettingsInForce inForce = settings.on(herd, day);
         BreedingSettings own = asked.apply(inForce);
-        List<HerdBreeding.BredCow> cows = breeding.of(herd, day);
+        List<HerdBreeding.BredCow> cows = breeding.of(herd, read, day);
         Map<String, CowRecord> byId = cows.stream()
                 .map(HerdBreeding.BredCow::record)
                 .collect(Collectors.toMap(CowRecord::id, Function.identity()));
@@ -189,15 +202,25 @@ public class DecisionLists {
 
     /** At the end of the day, by the herd's own settings. */
     public List<WithheldLine> withheld(HerdRow herd, LocalDate day) {
-        return withheld(herd, WithheldMilk.endOf(day), OptionalInt.empty()).lines();
+        return withheld(herd, records.ofHerd(herd, day), day);
+    }
+
+    /** The same of animals that have been read already. */
+    public List<WithheldLine> withheld(HerdRow herd, List<CowRecord> read, LocalDate day) {
+        return withheld(herd, read, WithheldMilk.endOf(day), OptionalInt.empty()).lines();
     }
 
     /** Cows that left are not listed. @param colostrumDays asked over the herd's settings */
     public WithheldLines withheld(HerdRow herd, LocalDateTime moment, OptionalInt colostrumDays) {
+        return withheld(herd, records.ofHerd(herd, moment.toLocalDate()), moment, colostrumDays);
+    }
+
+    private WithheldLines withheld(
+            HerdRow herd, List<CowRecord> read, LocalDateTime moment, OptionalInt colostrumDays) {
         LocalDate day = moment.toLocalDate();
         SettingsInForce inForce = settings.on(herd, day);
         WithheldMilk rules = inForce.withheld(colostrumDays);
-        List<CowRecord> animals = records.ofHerd(herd, day).stream()
+        List<CowRecord> animals = read.stream()
                 .filter(record -> record.isBornBy(day))
                 .toList();
         List<MilkedCow> milked = milk.of(herd, animals, day);

@@ -42,9 +42,13 @@ public class HerdBreeding {
 
     /** All animals of a herd born by a day, also those that left. */
     public List<BredCow> of(HerdRow herd, LocalDate asOf) {
-        List<CowRecord> animals = records.ofHerd(herd, asOf).stream()
-                .filter(record -> record.isBornBy(asOf))
-                .toList();
+        return of(herd, records.ofHerd(herd, asOf), asOf);
+    }
+
+    /** The same of animals that have been read already. */
+    public List<BredCow> of(HerdRow herd, List<CowRecord> read, LocalDate asOf) {
+        List<CowRecord> animals =
+                read.stream().filter(record -> record.isBornBy(asOf)).toList();
         List<BreedingHistory> histories = histories(herd, animals, asOf);
         List<BredCow> cows = new ArrayList<>();
         for (int i = 0; i < animals.size(); i++) {

@@ -34,15 +34,7 @@ final class ListPages {
     record ProjectionsPage(Shown shown, Part<CowLine> part) {
         static ProjectionsPage of(Shown shown, List<KnownCow> cows, int number) {
             Part<KnownCow> some = Part.of(CowLine.inMilk(cows), number);
-            return new ProjectionsPage(
-                    shown,
-                    new Part<>(
-                            some.rows().stream()
-                                    .map(cow -> CowLine.of(cow, shown))
-                                    .toList(),
-                            some.number(),
-                            some.parts(),
-                            some.total()));
+            return new ProjectionsPage(shown, some.as(cow -> CowLine.of(cow, shown)));
         }
     }
 

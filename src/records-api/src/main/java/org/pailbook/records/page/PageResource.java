@@ -9,6 +9,7 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.net.URI;
@@ -17,10 +18,8 @@ import java.time.LocalDate;
 import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.pailbook.records.access.Caller;
-import org.pailbook.records.access.HerdAccess;
 import org.pailbook.records.access.Scope;
 import org.pailbook.records.access.WithSession;
-import org.pailbook.records.computed.HerdCows;
 import org.pailbook.records.computed.HerdLearning;
 import org.pailbook.records.computed.KnownCow;
 import org.pailbook.records.problem.Problem;
@@ -41,28 +40,19 @@ public class PageResource {
     /** Twice the usual test interval: a herd untested for so long is first shown as it was on its last test day. Ours. */
     private static final int LONG_AGO_DAYS = 56;
 
-    private final HerdAccess access;
+    private final PageDesk desk;
     private final Caller caller;
     private final Herds herds;
     private final Events events;
-    private final HerdCows cows;
     private final HerdLearning learning;
     private final Clock clock;
 
     @Inject
-    PageResource(
-            HerdAccess access,
-            Caller caller,
-            Herds herds,
-            Events events,
-            HerdCows cows,
-            HerdLearning learning,
-            Clock clock) {
-        this.access = access;
+    PageResource(PageDesk desk, Caller caller, Herds herds, Events events, HerdLearning learning, Clock clock) {
+        this.desk = desk;
         this.caller = caller;
         this.herds = herds;
         this.events = events;
-        this.cows = cows;
         this.learning = learning;
         this.clock = clock;
     }
@@ -91,8 +81,8 @@ public class PageResource {
     @Path("/herds/{herd}")
     @Operation(hidden = true)
     public Response getHerd(@PathParam("herd") String herdCode, @BeanParam PageQuery query) {
-        Shown shown = shown(herdCode, query);
-        return html(Templates.herd(HerdPage.of(shown, all(shown))));
+        Shown shown = desk.shown(herdCode, query);
+        return html(Templates.herd(HerdPage.of(shown, desk.all(shown))));
     }
 
     @GET
@@ -100,8 +90,9 @@ public class PageResource {
     @Operation(hidden = true)
     public Response getAnimals(
             @PathParam("herd") String herdCode, @BeanParam PageQuery query, @QueryParam("page") String page) {
-        Shown shown = shown(herdCode, query);
-        return html(Templates.animals(ListPages.AnimalsPage.of(shown, all(shown), PageQuery.number("page", page, 1))));
+        Shown shown = desk.shown(herdCode, query);
+        return html(
+                Templates.animals(ListPages.AnimalsPage.of(shown, desk.all(shown), PageQuery.number("page", page, 1))));
     }
 
     @GET
@@ -112,8 +103,8 @@ public class PageResource {
             @PathParam("animal") String animal,
             @BeanParam PageQuery query,
             @QueryParam("parity") String lactation) {
-        Shown shown = shown(herdCode, query);
-        KnownCow cow = cows.one(shown.herd(), access.animal(shown.herd(), animal), shown.asOf());
+        Shown shown = desk.shown(herdCode, query);
+        KnownCow cow = desk.one(shown, animal);
         int parity = PageQuery.number("parity", lactation, LATEST);
         if (parity != LATEST && cow.onDay().lactations().ofParity(parity).isEmpty()) {
             throw Problem.notFound();
@@ -126,16 +117,16 @@ public class PageResource {
     @Operation(hidden = true)
     public Response getProjections(
             @PathParam("herd") String herdCode, @BeanParam PageQuery query, @QueryParam("page") String page) {
-        Shown shown = shown(herdCode, query);
+        Shown shown = desk.shown(herdCode, query);
         return html(Templates.projections(
-                ListPages.ProjectionsPage.of(shown, all(shown), PageQuery.number("page", page, 1))));
+                ListPages.ProjectionsPage.of(shown, desk.all(shown), PageQuery.number("page", page, 1))));
     }
 
     @GET
     @Path("/herds/{herd}/accuracy")
     @Operation(hidden = true)
     public Response getAccuracy(@PathParam("herd") String herdCode, @BeanParam PageQuery query) {
-        Shown shown = shown(herdCode, query);
+        Shown shown = desk.shown(herdCode, query);
         return html(Templates.accuracy(ListPages.AccuracyPage.of(shown, learning.of(shown.herd(), shown.asOf()))));
     }
 
@@ -144,22 +135,15 @@ public class PageResource {
     @Operation(hidden = true)
     public Response getFindings(
             @PathParam("herd") String herdCode, @BeanParam PageQuery query, @QueryParam("page") String page) {
-        Shown shown = shown(herdCode, query);
-        return html(
-                Templates.findings(ListPages.FindingsPage.of(shown, all(shown), PageQuery.number("page", page, 1))));
-    }
-
-    private Shown shown(String herdCode, PageQuery query) {
-        return query.shown(access.toRead(herdCode), clock);
-    }
-
-    private List<KnownCow> all(Shown shown) {
-        return cows.all(shown.herd(), shown.asOf());
+        Shown shown = desk.shown(herdCode, query);
+        return html(Templates.findings(
+                ListPages.FindingsPage.of(shown, desk.all(shown), PageQuery.number("page", page, 1))));
     }
 
     static Response html(TemplateInstance page) {
         return Response.ok(page.render(), ProblemPage.MEDIA_TYPE)
                 .header("Content-Security-Policy", ProblemPage.CONTENT_SECURITY_POLICY)
+                .header(HttpHeaders.VARY, HttpHeaders.ACCEPT_LANGUAGE)
                 .build();
     }
 }

@@ -35,8 +35,12 @@ record ShownFigure(
     private static final String KG = "kg";
 
     static ShownFigure of(String key, Figure figure, int decimals, Shown shown) {
+        return named(PageWords.word(key), figure, decimals, shown);
+    }
+
+    static ShownFigure named(String name, Figure figure, int decimals, Shown shown) {
         return new ShownFigure(
-                PageWords.word(key),
+                name,
                 amount(figure.value(), figure.unit(), decimals, shown),
                 interval(figure, decimals, shown),
                 figure.asOf().toString(),

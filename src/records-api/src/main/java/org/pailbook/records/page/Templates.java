@@ -23,4 +23,20 @@ final class Templates {
     static native TemplateInstance accuracy(ListPages.AccuracyPage page);
 
     static native TemplateInstance findings(ListPages.FindingsPage page);
+
+    static native TemplateInstance lists(DecisionPages.ListsPage page);
+
+    static native TemplateInstance milkWithheld(DecisionPages.WithheldPage page);
+
+    static native TemplateInstance breeding(DecisionPages.BreedingPage page);
+
+    static native TemplateInstance culling(DecisionPages.CullingPage page);
+
+    static native TemplateInstance udderHealth(UdderPage page);
+
+    static native TemplateInstance weighDay(WeighDayPage page);
+
+    static native TemplateInstance weighDayOrder(WeighDayOrderPage page);
+
+    static native TemplateInstance weighDayTotal(WeighDayTotalPage page);
 }
