@@ -179,10 +179,7 @@ public class DecisionLists {
     }
 
     private BredLines worklist(
-            HerdRow herd,
-            List<CowRecord> read,
-            LocalDate day,
-            Function<SettingsInForce, BreedingSettings> asked) {
+            HerdRow herd, List<CowRecord> read, LocalDate day, Function<SettingsInForce, BreedingSettings> asked) {
         SettingsInForce inForce = settings.on(herd, day);
         BreedingSettings own = asked.apply(inForce);
         List<HerdBreeding.BredCow> cows = breeding.of(herd, read, day);
@@ -207,7 +204,8 @@ public class DecisionLists {
 
     /** The same of animals that have been read already. */
     public List<WithheldLine> withheld(HerdRow herd, List<CowRecord> read, LocalDate day) {
-        return withheld(herd, read, WithheldMilk.endOf(day), OptionalInt.empty()).lines();
+        return withheld(herd, read, WithheldMilk.endOf(day), OptionalInt.empty())
+                .lines();
     }
 
     /** Cows that left are not listed. @param colostrumDays asked over the herd's settings */
@@ -220,9 +218,8 @@ public class DecisionLists {
         LocalDate day = moment.toLocalDate();
         SettingsInForce inForce = settings.on(herd, day);
         WithheldMilk rules = inForce.withheld(colostrumDays);
-        List<CowRecord> animals = read.stream()
-                .filter(record -> record.isBornBy(day))
-                .toList();
+        List<CowRecord> animals =
+                read.stream().filter(record -> record.isBornBy(day)).toList();
         List<MilkedCow> milked = milk.of(herd, animals, day);
         List<WithheldLine> lines = new ArrayList<>();
         List<CowRecord> notRecorded = new ArrayList<>();

@@ -34,9 +34,23 @@ final class Templates {
 
     static native TemplateInstance udderHealth(UdderPage page);
 
+    static native TemplateInstance settings(SettingsPage page);
+
+    static native TemplateInstance newCow(StartPages.NewCowPage page);
+
+    static native TemplateInstance howTo(HowToPage page);
+
     static native TemplateInstance weighDay(WeighDayPage page);
 
     static native TemplateInstance weighDayOrder(WeighDayOrderPage page);
 
     static native TemplateInstance weighDayTotal(WeighDayTotalPage page);
+
+    static native TemplateInstance importFile(ImportPages.ChoosePage page);
+
+    static native TemplateInstance importEncoding(ImportPages.EncodingPage page);
+
+    static native TemplateInstance importMap(ImportPages.MapPage page);
+
+    static native TemplateInstance importRows(ImportPages.JobPage page);
 }

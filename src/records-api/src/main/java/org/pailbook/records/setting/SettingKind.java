@@ -123,8 +123,8 @@ public final class SettingKind extends HerdRecordKind<SettingRow> {
     protected void checkDetails(Posted<SettingRow> posted, SettingRow replaced) {
         boolean nothingSet = posted.record().warningLimits == null
                 && MEMBERS.stream()
-                .allMatch(
-                        member -> member.name().equals("note") || member.value().apply(posted.record()) == null);
+                        .allMatch(member ->
+                                member.name().equals("note") || member.value().apply(posted.record()) == null);
         if (nothingSet) {
             posted.add(FindingView.error("no-setting", posted.pointer(), "sets nothing"));
         }
