@@ -151,7 +151,7 @@ public class RecordIntake {
         Posted<E> posted = kind.read(row, herd.zone());
         return gate.write(session -> {
             ChangeTurn turn = WriteGate.lockForChange(session, herd.id, clock.instant());
-            Settlement<E> settlement = settle(session, kind, herd, turn, List.of(posted), null);
+            Settlement<E> settlement = settle(session, kind, herd, turn, List.of(posted), null, new HerdMemory());
             RowOutcome<E> outcome = settlement.outcomes().get(0);
             if (outcome.outcome() == Outcome.UPDATED && !outcome.isRevived()) {
                 return Optional.empty();
