@@ -169,8 +169,17 @@ public class PageResource {
     }
 
     static Response html(TemplateInstance page) {
+        return html(page, ProblemPage.CONTENT_SECURITY_POLICY);
+    }
+
+    /** The same for a page with our script. */
+    static Response htmlWithScript(TemplateInstance page) {
+        return html(page, ProblemPage.CONTENT_SECURITY_POLICY_WITH_SCRIPT);
+    }
+
+    private static Response html(TemplateInstance page, String policy) {
         return Response.ok(page.render(), ProblemPage.MEDIA_TYPE)
-                .header("Content-Security-Policy", ProblemPage.CONTENT_SECURITY_POLICY)
+                .header("Content-Security-Policy", policy)
                 .header(HttpHeaders.VARY, HttpHeaders.ACCEPT_LANGUAGE)
                 .build();
     }

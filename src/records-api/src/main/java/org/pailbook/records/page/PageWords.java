@@ -3,6 +3,7 @@ package org.pailbook.records.page;
 import io.quarkus.qute.TemplateExtension;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** The words of the pages in the reader's language, from one file; in templates {@code {t:word('key')}}. */
 @TemplateExtension(namespace = "t")
@@ -11,6 +12,11 @@ final class PageWords {
 
     static String word(String key) {
         return PageLanguage.current().word(key);
+    }
+
+    /** A word, if there is one under that key. */
+    static Optional<String> find(String key) {
+        return PageLanguage.current().keys().contains(key) ? Optional.of(word(key)) : Optional.empty();
     }
 
     /** Keys of the words the pages' script uses, in order. */

@@ -45,4 +45,12 @@ final class Templates {
     static native TemplateInstance weighDayOrder(WeighDayOrderPage page);
 
     static native TemplateInstance weighDayTotal(WeighDayTotalPage page);
+
+    static native TemplateInstance importFile(ImportPages.ChoosePage page);
+
+    static native TemplateInstance importEncoding(ImportPages.EncodingPage page);
+
+    static native TemplateInstance importMap(ImportPages.MapPage page);
+
+    static native TemplateInstance importRows(ImportPages.JobPage page);
 }

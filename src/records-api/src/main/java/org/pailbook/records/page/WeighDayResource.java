@@ -34,7 +34,6 @@ import org.pailbook.records.entry.SheetRow;
 import org.pailbook.records.entry.WeighDaySheets;
 import org.pailbook.records.problem.Problem;
 import org.pailbook.records.problem.ProblemCode;
-import org.pailbook.records.problem.ProblemPage;
 import org.pailbook.records.store.HerdRow;
 import org.pailbook.records.wire.LimitedBody;
 import org.pailbook.records.wire.StrictJson;
@@ -90,10 +89,8 @@ public class WeighDayResource {
         EntryChoice choice = choice(shown.herd());
         WeighDayPage page = WeighDayPage.of(
                 shown, shown.mayWrite(), choice, sheets.of(shown.herd(), shown.asOf(), choice, part), told, saved);
-        return Response.status(status)
-                .entity(Templates.weighDay(page).render())
-                .type(ProblemPage.MEDIA_TYPE)
-                .header("Content-Security-Policy", ProblemPage.CONTENT_SECURITY_POLICY_WITH_SCRIPT)
+        return Response.fromResponse(PageResource.htmlWithScript(Templates.weighDay(page)))
+                .status(status)
                 .build();
     }
 

@@ -1,6 +1,25 @@
 /* The one script of the pages. Without it the same pages work as plain forms.
+   A file at work: shows how far it is.
    Weigh day: checks what is typed, keeps it on the device until the service has it, saves each row when it is left. */
 'use strict';
+(() => {
+  const job = document.getElementById('job');
+  if (!job) return;
+  const told = document.getElementById('job-told');
+  const look = async () => {
+    try {
+      const answer = await fetch(job.dataset.progress, { credentials: 'same-origin', cache: 'no-store', redirect: 'manual' });
+      if (answer.ok) {
+        const now = await answer.json();
+        if (!now.running) { location.reload(); return; }
+        told.textContent = told.textContent.replace(/[0-9]+/, now.done);
+        job.value = now.done;
+      }
+    } catch (noConnection) { /* asked again below */ }
+    setTimeout(look, 700);
+  };
+  look();
+})();
 (() => {
   const sheet = document.getElementById('sheet');
   if (!sheet) return;
