@@ -1,6 +1,7 @@
 package org.pailbook.records.app;
 
 import io.quarkus.smallrye.openapi.OpenApiFilter;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -70,7 +71,7 @@ public class ApiDescription implements OASFilter {
             }
         }
         ApiRefusals.addTo(operation, path, method, open);
-        if (method == HttpMethod.POST && path.startsWith("/v1/herds/{herd}/")) {
+        if (method == HttpMethod.POST && !open && !path.startsWith(CALCULATE)) {
             VersionDescription.describeOnceOnly(operation);
         }
     }
@@ -121,6 +122,7 @@ public class ApiDescription implements OASFilter {
 
     private static void describePath(String path, Operation operation) {
         // a method inherited by many resources does not name what their paths do
+        List<Parameter> inOrder = new ArrayList<>();
         Matcher names = IN_BRACES.matcher(path);
         while (names.find()) {
             String name = names.group(1);
@@ -142,6 +144,14 @@ public class ApiDescription implements OASFilter {
             if (known.getDescription() == null) {
                 known.setDescription(PATH_PARAMETERS.get(name));
             }
+            inOrder.add(known);
+        }
+        // generated clients take them in this order: those of the path first, as they stand in it
+        if (operation.getParameters() != null) {
+            operation.getParameters().stream()
+                    .filter(one -> one.getIn() != Parameter.In.PATH)
+                    .forEach(inOrder::add);
+            operation.setParameters(inOrder);
         }
     }
 

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.pailbook.records.intake.HerdMemory;
 import org.pailbook.records.intake.Outcome;
 import org.pailbook.records.intake.PostedRow;
 import org.pailbook.records.intake.RecordIntake;
@@ -100,6 +101,7 @@ public class BulkIntake {
         int mostRows = options.atomic() ? MOST_ROWS_ATOMIC : MOST_ROWS;
         int chunkRows = options.atomic() ? MOST_ROWS_ATOMIC : CHUNK_ROWS;
         List<PostedRow> chunk = new ArrayList<>();
+        HerdMemory memory = new HerdMemory();
         int read = 0;
         int countAtRows = FIRST_COUNT_ROWS;
         for (PostedRow row = reader.next(); row != null; row = reader.next()) {
@@ -111,7 +113,7 @@ public class BulkIntake {
             }
             chunk.add(row);
             if (chunk.size() == chunkRows) {
-                takeChunk(kind, herd, writtenBy, chunk, options, report);
+                takeChunk(kind, herd, writtenBy, chunk, options, report, memory);
                 chunk.clear();
                 if (isStored(options, report) && report.count(Outcome.CREATED) >= countAtRows) {
                     statistics.refresh(kind.entity());
@@ -120,7 +122,7 @@ public class BulkIntake {
             }
         }
         if (!chunk.isEmpty()) {
-            takeChunk(kind, herd, writtenBy, chunk, options, report);
+            takeChunk(kind, herd, writtenBy, chunk, options, report, memory);
         }
         if (isStored(options, report) && report.count(Outcome.CREATED) >= FIRST_COUNT_ROWS) {
             statistics.refresh(kind.entity());
@@ -137,8 +139,9 @@ public class BulkIntake {
             String writtenBy,
             List<PostedRow> chunk,
             BulkOptions options,
-            BulkReport report) {
-        List<RowOutcome<E>> outcomes = intake.take(kind, herd, writtenBy, chunk, options.mode());
+            BulkReport report,
+            HerdMemory memory) {
+        List<RowOutcome<E>> outcomes = intake.take(kind, herd, writtenBy, chunk, options.mode(), memory);
         outcomes.forEach(report::add);
     }
 

@@ -48,6 +48,11 @@ public abstract class DatedResource<E extends DatedRecord, T> extends RecordReso
     @Override
     protected abstract DatedKind<E> kind();
 
+    @Override
+    protected final LocalDate dayOf(E record) {
+        return record.date;
+    }
+
     /** How these records, all of one herd, are brought into their wire shape. */
     abstract Function<E, T> views(HerdRow herd, List<E> records);
 
@@ -94,8 +99,10 @@ public abstract class DatedResource<E extends DatedRecord, T> extends RecordReso
             @PathParam("id") String id,
             @BeanParam KnownAtQuery query,
             @Context HttpHeaders headers) {
-        HerdRow herd = computed.toRead(herdCode, query.knownAt);
-        E record = known(herd, id).filter(found -> !found.withdrawn).orElseThrow(Problem::notFound);
+        HerdRow herd = computed.toRead(herdCode, query);
+        E record = known(herd, id)
+                .filter(found -> !found.withdrawn && query.reaches(found.date))
+                .orElseThrow(Problem::notFound);
         return versionDesk.show(record, viewIn(herd), headers);
     }
 

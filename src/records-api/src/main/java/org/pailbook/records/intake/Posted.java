@@ -2,6 +2,10 @@ package org.pailbook.records.intake;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
+import org.pailbook.lactation.testday.DatedLimits;
+import org.pailbook.lactation.testday.ValueLimits;
+import org.pailbook.records.store.DatedRecord;
 import org.pailbook.records.store.StoredRecord;
 import org.pailbook.records.wire.FindingView;
 
@@ -12,6 +16,7 @@ public final class Posted<E extends StoredRecord> {
     final AnimalReference animal;
     final String pointer;
     private final List<FindingView> findings;
+    private Supplier<DatedLimits> limits = () -> DatedLimits.PUBLISHED;
     private Integer daysInMilk;
     private boolean whole;
 
@@ -40,6 +45,17 @@ public final class Posted<E extends StoredRecord> {
 
     public void add(FindingView finding) {
         findings.add(finding);
+    }
+
+    /** The limits that hold on the record's day, the herd's own where it set any; asked for only where those shipped would warn. */
+    public ValueLimits limits() {
+        return record instanceof DatedRecord dated && dated.date != null
+                ? limits.get().on(dated.date)
+                : ValueLimits.PUBLISHED;
+    }
+
+    void heldAgainst(Supplier<DatedLimits> herdLimits) {
+        limits = herdLimits;
     }
 
     /** Notes in which day of a lactation the record lies. */

@@ -30,17 +30,16 @@ public final class Surroundings {
 
     private final Map<Class<? extends AnimalEvent>, Map<String, TreeMap<LocalDate, String>>> others = new HashMap<>();
 
-    private Surroundings(LocalDate today) {
+    Surroundings(LocalDate today) {
         this.today = today;
     }
 
-    static Surroundings load(
+    /** Reads what is known of these animals besides those read before. */
+    void load(
             StatelessSession session,
             HerdRow herd,
             Collection<String> animalIds,
-            LocalDate today,
-            Set<Class<? extends AnimalEvent>> others) {
-        Surroundings surroundings = new Surroundings(today);
+            Set<Class<? extends AnimalEvent>> looksAt) {
         InParts.of(animalIds, some -> {
             session.createSelectionQuery(
                             "select id, birthDate from AnimalRow where herdId = :herd and id in :ids and birthDate is not null",
@@ -48,18 +47,13 @@ public final class Surroundings {
                     .setParameter("herd", herd.id)
                     .setParameter("ids", some)
                     .getResultList()
-                    .forEach(row -> surroundings.births.put((String) row[0], (LocalDate) row[1]));
-            surroundings.loadDays(session, herd, some, "CalvingRow", surroundings.calvings);
-            surroundings.loadDays(session, herd, some, "DepartureRow", surroundings.departures);
-            surroundings.loadReturns(session, herd, some);
-            others.forEach(kind -> surroundings.loadDays(
-                    session,
-                    herd,
-                    some,
-                    kind.getSimpleName(),
-                    surroundings.others.computeIfAbsent(kind, any -> new HashMap<>())));
+                    .forEach(row -> births.put((String) row[0], (LocalDate) row[1]));
+            loadDays(session, herd, some, "CalvingRow", calvings);
+            loadDays(session, herd, some, "DepartureRow", departures);
+            loadReturns(session, herd, some);
+            looksAt.forEach(kind -> loadDays(
+                    session, herd, some, kind.getSimpleName(), others.computeIfAbsent(kind, any -> new HashMap<>())));
         });
-        return surroundings;
     }
 
     private void loadReturns(StatelessSession session, HerdRow herd, Collection<String> animalIds) {

@@ -28,7 +28,16 @@ final class ListPages {
     }
 
     /** The herds somebody may read. */
-    record HerdsPage(List<HerdLine> herds, String label) {}
+    record HerdsPage(List<HerdLine> herds, String label, List<FormField> form, List<String> faults) {
+        static HerdsPage of(List<HerdLine> herds, String label) {
+            return new HerdsPage(herds, label, List.of(), List.of());
+        }
+
+        /** For who may make herds and has none. */
+        static HerdsPage withForm(String label, PageForm form) {
+            return new HerdsPage(List.of(), label, form.fields(), form.otherFaults());
+        }
+    }
 
     /** Cows in milk with what is expected of them. */
     record ProjectionsPage(Shown shown, Part<CowLine> part) {

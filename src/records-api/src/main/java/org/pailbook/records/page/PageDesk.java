@@ -36,8 +36,8 @@ class PageDesk {
     }
 
     /** The same for whoever may write. */
-    Shown toWrite(String herdCode) {
-        return shown(access.toWrite(herdCode), new PageQuery());
+    Shown toWrite(String herdCode, PageQuery query) {
+        return shown(access.toWrite(herdCode), query);
     }
 
     Shown shown(HerdRow herd, PageQuery query) {

@@ -1,6 +1,7 @@
 package org.pailbook.records.page;
 
 import io.quarkus.arc.Arc;
+import io.quarkus.arc.Unremovable;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.context.RequestScoped;
 import jakarta.inject.Inject;
@@ -15,6 +16,7 @@ import java.util.Set;
  * soon as its file {@code words_<language>.properties} is; what such a file lacks is said in English.
  */
 @RequestScoped
+@Unremovable
 class PageLanguage {
     private static final String BUNDLE = "org.pailbook.records.page.words";
     private static final ResourceBundle.Control NO_OTHER =
@@ -38,6 +40,10 @@ class PageLanguage {
 
     String word(String key) {
         return words().getString(key);
+    }
+
+    boolean has(String key) {
+        return words().containsKey(key);
     }
 
     Set<String> keys() {

@@ -9,13 +9,16 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.UriInfo;
 import java.net.URI;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.pailbook.records.access.Caller;
 import org.pailbook.records.access.Scope;
@@ -45,15 +48,27 @@ public class PageResource {
     private final Herds herds;
     private final Events events;
     private final HerdLearning learning;
+    private final HerdToday today;
+    private final CowDossier dossier;
     private final Clock clock;
 
     @Inject
-    PageResource(PageDesk desk, Caller caller, Herds herds, Events events, HerdLearning learning, Clock clock) {
+    PageResource(
+            PageDesk desk,
+            Caller caller,
+            Herds herds,
+            Events events,
+            HerdLearning learning,
+            HerdToday today,
+            CowDossier dossier,
+            Clock clock) {
         this.desk = desk;
         this.caller = caller;
         this.herds = herds;
         this.events = events;
         this.learning = learning;
+        this.today = today;
+        this.dossier = dossier;
         this.clock = clock;
     }
 
@@ -65,9 +80,13 @@ public class PageResource {
                 ? herds.pageAll("", MOST_HERDS)
                 : herds.pageOf(caller.herdCodes(), "", MOST_HERDS);
         List<ListPages.HerdLine> lines = all.stream().map(this::line).toList();
+        if (lines.isEmpty() && caller.reachesEveryHerd() && desk.mayWrite()) {
+            return html(Templates.herds(
+                    ListPages.HerdsPage.withForm(caller.label(), StartPages.herd(Map.of(), List.of()))));
+        }
         return lines.size() == 1
                 ? Response.seeOther(URI.create(lines.get(0).link())).build()
-                : html(Templates.herds(new ListPages.HerdsPage(lines, caller.label())));
+                : html(Templates.herds(ListPages.HerdsPage.of(lines, caller.label())));
     }
 
     private ListPages.HerdLine line(HerdRow herd) {
@@ -82,7 +101,8 @@ public class PageResource {
     @Operation(hidden = true)
     public Response getHerd(@PathParam("herd") String herdCode, @BeanParam PageQuery query) {
         Shown shown = desk.shown(herdCode, query);
-        return html(Templates.herd(HerdPage.of(shown, desk.all(shown))));
+        List<KnownCow> cows = desk.all(shown);
+        return html(Templates.herd(HerdPage.of(shown, cows, today.toDo(shown, cows), today.milk(shown))));
     }
 
     @GET
@@ -109,7 +129,7 @@ public class PageResource {
         if (parity != LATEST && cow.onDay().lactations().ofParity(parity).isEmpty()) {
             throw Problem.notFound();
         }
-        return html(Templates.cow(CowPage.of(cow, parity, shown)));
+        return html(Templates.cow(CowPage.of(cow, parity, shown, dossier.of(cow, shown))));
     }
 
     @GET
@@ -138,6 +158,14 @@ public class PageResource {
         Shown shown = desk.shown(herdCode, query);
         return html(Templates.findings(
                 ListPages.FindingsPage.of(shown, desk.all(shown), PageQuery.number("page", page, 1))));
+    }
+
+    @GET
+    @Path("/herds/{herd}/how-to")
+    @Operation(hidden = true)
+    public Response getHowTo(@PathParam("herd") String herdCode, @BeanParam PageQuery query, @Context UriInfo address) {
+        String base = address.getBaseUri().toString().replaceAll("/$", "");
+        return html(Templates.howTo(HowToPage.of(desk.shown(herdCode, query), base)));
     }
 
     static Response html(TemplateInstance page) {

@@ -58,7 +58,11 @@ record ShownFigure(
     private static String amount(OptionalDouble value, String unit, int decimals, Shown shown) {
         return isWeight(unit)
                 ? shown.weight(value, decimals) + (value.isEmpty() ? "" : unit.substring(KG.length()))
-                : Shown.number(value, decimals) + (value.isEmpty() ? "" : "\u00a0" + unit);
+                : Shown.number(value, decimals) + (value.isEmpty() ? "" : "\u00a0" + shownUnit(unit));
+    }
+
+    private static String shownUnit(String unit) {
+        return unit.equals("1000/mL") ? PageWords.word("unit.scc") : unit;
     }
 
     private static boolean isWeight(String unit) {

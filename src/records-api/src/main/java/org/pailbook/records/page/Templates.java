@@ -34,6 +34,12 @@ final class Templates {
 
     static native TemplateInstance udderHealth(UdderPage page);
 
+    static native TemplateInstance settings(SettingsPage page);
+
+    static native TemplateInstance newCow(StartPages.NewCowPage page);
+
+    static native TemplateInstance howTo(HowToPage page);
+
     static native TemplateInstance weighDay(WeighDayPage page);
 
     static native TemplateInstance weighDayOrder(WeighDayOrderPage page);

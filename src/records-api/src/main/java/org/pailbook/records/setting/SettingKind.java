@@ -1,17 +1,21 @@
 package org.pailbook.records.setting;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import jakarta.inject.Singleton;
+import java.util.ArrayList;
 import java.util.List;
 import org.pailbook.lactation.breeding.BreedingSettings;
 import org.pailbook.lactation.udderhealth.CellCountCut;
 import org.pailbook.lactation.udderhealth.TankLimit;
 import org.pailbook.lactation.udderhealth.TankLimits;
 import org.pailbook.lactation.withheld.WithheldMilk;
+import org.pailbook.records.intake.Column;
 import org.pailbook.records.intake.HerdRecordKind;
 import org.pailbook.records.intake.Member;
 import org.pailbook.records.intake.Members;
 import org.pailbook.records.intake.Posted;
 import org.pailbook.records.store.SettingRow;
+import org.pailbook.records.wire.Fields;
 import org.pailbook.records.wire.FindingView;
 
 /** How settings are read, checked and shown. */
@@ -97,13 +101,34 @@ public final class SettingKind extends HerdRecordKind<SettingRow> {
     }
 
     @Override
+    protected List<Column> detailColumns() {
+        List<Column> columns = new ArrayList<>(super.detailColumns());
+        columns.addAll(WarningLimits.columns());
+        return columns;
+    }
+
+    @Override
+    protected void readDetails(Fields fields, SettingRow record) {
+        super.readDetails(fields, record);
+        record.warningLimits = WarningLimits.read(fields);
+    }
+
+    @Override
+    protected void writeDetails(SettingRow record, ObjectNode content) {
+        super.writeDetails(record, content);
+        WarningLimits.write(record.warningLimits, content);
+    }
+
+    @Override
     protected void checkDetails(Posted<SettingRow> posted, SettingRow replaced) {
-        boolean nothingSet = MEMBERS.stream()
-                .allMatch(
-                        member -> member.name().equals("note") || member.value().apply(posted.record()) == null);
+        boolean nothingSet = posted.record().warningLimits == null
+                && MEMBERS.stream()
+                        .allMatch(member ->
+                                member.name().equals("note") || member.value().apply(posted.record()) == null);
         if (nothingSet) {
             posted.add(FindingView.error("no-setting", posted.pointer(), "sets nothing"));
         }
+        WarningLimits.check(posted);
         checkLimits(posted);
     }
 }

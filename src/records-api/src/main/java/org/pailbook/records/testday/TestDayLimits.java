@@ -5,6 +5,7 @@ import java.util.Map;
 import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.finding.FindingCode;
 import org.pailbook.lactation.testday.BreedGroup;
+import org.pailbook.lactation.testday.TestDay;
 import org.pailbook.lactation.testday.ValueLimit;
 import org.pailbook.lactation.testday.ValueLimits;
 import org.pailbook.records.intake.Posted;
@@ -32,10 +33,10 @@ final class TestDayLimits {
                         .expecting(broken.words()));
             }
         }
-        if (!refused) {
-            ValueLimits.PUBLISHED
-                    .check(posted.record().toLibrary(), BreedGroup.UNKNOWN)
-                    .forEach(finding -> posted.add(warning(posted, finding)));
+        TestDay test = posted.record().toLibrary();
+        // a herd's own limits are never narrower, so they are asked for only if those shipped would warn
+        if (!refused && !ValueLimits.PUBLISHED.check(test, BreedGroup.UNKNOWN).isEmpty()) {
+            posted.limits().check(test, BreedGroup.UNKNOWN).forEach(finding -> posted.add(warning(posted, finding)));
         }
     }
 

@@ -28,7 +28,7 @@ public final class WireDates {
     public static Optional<Instant> instant(String text) {
         try {
             OffsetDateTime at = OffsetDateTime.parse(text, DateTimeFormatter.ISO_OFFSET_DATE_TIME);
-            return at.getYear() < FIRST_YEAR || at.getYear() > LAST_YEAR
+            return hasSign(text) || at.getYear() < FIRST_YEAR || at.getYear() > LAST_YEAR
                     ? Optional.empty()
                     : Optional.of(at.toInstant().truncatedTo(ChronoUnit.MILLIS));
         } catch (DateTimeException notAnInstant) {
@@ -39,10 +39,17 @@ public final class WireDates {
     public static Optional<LocalDate> parse(String text) {
         try {
             LocalDate date = LocalDate.parse(text, STRICT);
-            return date.getYear() < FIRST_YEAR || date.getYear() > LAST_YEAR ? Optional.empty() : Optional.of(date);
+            return hasSign(text) || date.getYear() < FIRST_YEAR || date.getYear() > LAST_YEAR
+                    ? Optional.empty()
+                    : Optional.of(date);
         } catch (DateTimeException notADate) {
             return Optional.empty();
         }
+    }
+
+    /** Whether the year has a sign, with which the formatters also take years of more than four digits: {@code +02024-02-29}. */
+    static boolean hasSign(String text) {
+        return text.startsWith("+") || text.startsWith("-");
     }
 
     /** A date given as a query parameter; empty when it was not given. */

@@ -107,6 +107,11 @@ final class Browser implements AutoCloseable {
                 Map.of("width", width, "height", height, "deviceScaleFactor", pixelsEach, "mobile", false));
     }
 
+    /** As on {@code print}, or empty text for the screen. */
+    void media(String media) {
+        driver.executeCdpCommand("Emulation.setEmulatedMedia", Map.of("media", media));
+    }
+
     /** Whether scripts of pages run; the tests' own always do. */
     void scripts(boolean run) {
         driver.executeCdpCommand("Emulation.setScriptExecutionDisabled", Map.of("value", !run));

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.openqa.selenium.By;
+import org.openqa.selenium.WebElement;
 import org.pailbook.records.problem.PackagedService;
 
 /** Every page in a browser: sound, whole on a narrow screen, and to be used with the keyboard alone. */
@@ -81,5 +82,21 @@ class PagesBrowserIT {
         browser.screen(1280, HIGH, 1);
         browser.open(page);
         assertThat(browser.keyboardWalk()).isEmpty();
+    }
+
+    /** A4 less margins of 14 mm is 182 mm, 688 CSS pixels at 96 to the inch. */
+    @ParameterizedTest
+    @MethodSource("pages")
+    void onPaperThereIsNoNavigationAndNothingIsCutOff(String page) {
+        browser.open(page);
+        browser.screen(688, 1000, 1);
+        browser.media("print");
+        try {
+            assertThat(browser.driver().findElements(By.cssSelector("nav, form, .skip")))
+                    .noneMatch(WebElement::isDisplayed);
+            assertThat(browser.widerThanTheScreen()).isZero();
+        } finally {
+            browser.media("");
+        }
     }
 }

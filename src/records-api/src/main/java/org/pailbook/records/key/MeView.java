@@ -1,9 +1,11 @@
-package org.pailbook.records.access;
+package org.pailbook.records.key;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.time.LocalDate;
 import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.pailbook.records.access.Caller;
+import org.pailbook.records.access.Scope;
 
 /** What the key of a request may do. */
 @Schema(name = "Me", description = "What the key of this request may do")

@@ -1,4 +1,4 @@
-package org.pailbook.records.access;
+package org.pailbook.records.key;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDate;
@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.pailbook.records.access.Caller;
+import org.pailbook.records.access.Scope;
 import org.pailbook.records.problem.Problem;
 import org.pailbook.records.store.Herds;
 import org.pailbook.records.wire.Fields;

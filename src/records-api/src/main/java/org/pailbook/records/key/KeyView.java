@@ -1,4 +1,4 @@
-package org.pailbook.records.access;
+package org.pailbook.records.key;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
@@ -45,6 +45,11 @@ public record KeyView(
                 text(row.revokedAt),
                 text(row.previousUntil),
                 text(row.lastUsedOn));
+    }
+
+    KeyView withoutText() {
+        return new KeyView(
+                id, null, label, scopes, herds, createdAt, expiresOn, revokedAt, previousWorksUntil, lastUsedOn);
     }
 
     private static String text(Object value) {

@@ -1,4 +1,4 @@
-package org.pailbook.records.access;
+package org.pailbook.records.key;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Duration;

@@ -1,5 +1,6 @@
-package org.pailbook.records.access;
+package org.pailbook.records.key;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.DELETE;
@@ -8,6 +9,8 @@ import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.Context;
+import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import java.io.InputStream;
 import java.net.URI;
@@ -17,9 +20,12 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.eclipse.microprofile.openapi.annotations.parameters.RequestBody;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.jboss.resteasy.reactive.RestResponse;
-import org.pailbook.records.wire.LimitedBody;
+import org.pailbook.records.access.Caller;
+import org.pailbook.records.access.KeyStore;
+import org.pailbook.records.access.Scope;
+import org.pailbook.records.exchange.OnceOnly;
+import org.pailbook.records.exchange.RecordDesk;
 import org.pailbook.records.wire.Page;
-import org.pailbook.records.wire.StrictJson;
 
 /** Keys over HTTP. */
 @Path("/v1")
@@ -28,9 +34,11 @@ import org.pailbook.records.wire.StrictJson;
 public class KeyResource {
     private final KeyStore keys;
     private final Caller caller;
+    private final OnceOnly once;
 
     @Inject
-    KeyResource(KeyStore keys, Caller caller) {
+    KeyResource(KeyStore keys, Caller caller, OnceOnly once) {
+        this.once = once;
         this.keys = keys;
         this.caller = caller;
     }
@@ -55,13 +63,19 @@ public class KeyResource {
     @Consumes(MediaType.APPLICATION_JSON)
     @Operation(
             operationId = "createKey",
-            summary = "Make a key; its text is in this answer only; needs the scope admin")
+            summary =
+                    "Make a key; its text is in this answer only, also if the request is sent again; needs the scope admin")
     @RequestBody(
             required = true,
             content = @Content(mediaType = "application/json", schema = @Schema(implementation = NewKey.class)))
-    public RestResponse<KeyView> createKey(InputStream body) {
+    public RestResponse<KeyView> createKey(InputStream body, @Context HttpHeaders headers) {
         requireAdministrator();
-        NewKey wanted = NewKey.read(StrictJson.object(new LimitedBody(body, LimitedBody.ONE_RECORD)));
+        return once.showingOnce(
+                headers, body, sent -> create(RecordDesk.readObject(sent, headers)), KeyView::withoutText);
+    }
+
+    private RestResponse<KeyView> create(ObjectNode body) {
+        NewKey wanted = NewKey.read(body);
         KeyStore.MadeKey made = keys.create(wanted.label(), wanted.scopeSet(), wanted.herds(), wanted.expiresOn());
         return RestResponse.ResponseBuilder.<KeyView>created(URI.create("/v1/keys/" + made.row().id))
                 .entity(KeyView.of(made.row(), made.text()))
@@ -77,11 +91,15 @@ public class KeyResource {
     @RequestBody(
             required = true,
             content = @Content(mediaType = "application/json", schema = @Schema(implementation = KeyRotation.class)))
-    public KeyView rotateKey(@PathParam("id") String id, InputStream body) {
+    public RestResponse<KeyView> rotateKey(@PathParam("id") String id, InputStream body, @Context HttpHeaders headers) {
         requireAdministrator();
-        KeyRotation wanted = KeyRotation.read(StrictJson.object(new LimitedBody(body, LimitedBody.ONE_RECORD)));
-        KeyStore.MadeKey made = keys.rotate(id, wanted.overlap());
-        return KeyView.of(made.row(), made.text());
+        return once.showingOnce(
+                headers, body, sent -> rotate(id, RecordDesk.readObject(sent, headers)), KeyView::withoutText);
+    }
+
+    private RestResponse<KeyView> rotate(String id, ObjectNode body) {
+        KeyStore.MadeKey made = keys.rotate(id, KeyRotation.read(body).overlap());
+        return RestResponse.ok(KeyView.of(made.row(), made.text()));
     }
 
     @DELETE
