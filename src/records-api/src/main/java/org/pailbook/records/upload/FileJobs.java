@@ -15,6 +15,7 @@ import java.util.stream.Collectors;
 import org.jboss.logging.Logger;
 import org.pailbook.records.exchange.CsvRows;
 import org.pailbook.records.intake.Column;
+import org.pailbook.records.intake.HerdMemory;
 import org.pailbook.records.intake.IntakeMode;
 import org.pailbook.records.intake.Outcome;
 import org.pailbook.records.intake.PostedRow;
@@ -99,16 +100,17 @@ public class FileJobs {
                         new MappedTable(table, mapping, kind.columns(), herd.zone(), ragged -> tell(job, ragged));
                 CsvRows rows = new CsvRows(mapped, kind.columns());
                 Map<String, String> columns = namesByPointer(kind, mapping, headings);
+                HerdMemory memory = new HerdMemory();
                 List<PostedRow> chunk = new ArrayList<>();
                 for (PostedRow row = rows.next(); row != null; row = rows.next()) {
                     chunk.add(row);
                     if (chunk.size() == CHUNK_ROWS) {
-                        takeChunk(kind, herd, keyId, chunk, mapped, columns, job);
+                        takeChunk(kind, herd, keyId, chunk, mapped, columns, job, memory);
                         chunk.clear();
                     }
                 }
                 if (!chunk.isEmpty()) {
-                    takeChunk(kind, herd, keyId, chunk, mapped, columns, job);
+                    takeChunk(kind, herd, keyId, chunk, mapped, columns, job, memory);
                 }
                 if (!job.isTrial() && job.count(Outcome.CREATED) >= COUNT_TABLE_FROM) {
                     statistics.refresh(kind.entity());
@@ -132,9 +134,15 @@ public class FileJobs {
                 List<PostedRow> chunk,
                 MappedTable mapped,
                 Map<String, String> columns,
-                FileJob job) {
+                FileJob job,
+                HerdMemory memory) {
             List<RowOutcome<E>> outcomes = intake.take(
-                    kind, herd, keyId, chunk, job.isTrial() ? IntakeMode.DRY_RUN : IntakeMode.STORE_GOOD_ROWS);
+                    kind,
+                    herd,
+                    keyId,
+                    chunk,
+                    job.isTrial() ? IntakeMode.DRY_RUN : IntakeMode.STORE_GOOD_ROWS,
+                    memory);
             for (RowOutcome<E> outcome : outcomes) {
                 int line = mapped.lineOf(outcome.posted().row());
                 List<FindingView> findings = outcome.findings().stream()
