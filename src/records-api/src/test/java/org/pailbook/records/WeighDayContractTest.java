@@ -331,7 +331,7 @@ class WeighDayContractTest {
                 Map.of("Origin", "null"))) {
             Response refused =
                     browser().headers(headers).contentType(FORM).body(body).post(page(herd, ""));
-            assertThat(refused.statusCode()).as(headers.toString()).isEqualTo(400);
+            assertThat(refused.statusCode()).as(headers.toString()).isEqualTo(403);
             assertThat(refused.contentType()).startsWith("text/html");
         }
         assertThat(items(herd, "milkings")).isEmpty();

@@ -3,10 +3,8 @@ package org.pailbook.records.access;
 import jakarta.ws.rs.Priorities;
 import jakarta.ws.rs.container.ContainerRequestContext;
 import java.net.URI;
-import java.util.List;
 import java.util.Set;
 import org.jboss.resteasy.reactive.server.ServerRequestFilter;
-import org.pailbook.records.problem.Fault;
 import org.pailbook.records.problem.Problem;
 import org.pailbook.records.problem.ProblemCode;
 
@@ -33,11 +31,7 @@ public final class SameSiteFilter {
         // what says neither is no browser, and sends nobody's cookie or password but its own
         boolean isOurs = site != null ? OURS.contains(site) : origin == null || isHere(origin, request);
         if (!isOurs) {
-            throw new Problem(
-                    ProblemCode.BAD_HEADER,
-                    "Forms of other sites are not taken here.",
-                    List.of(Fault.inHeader(
-                            site == null ? "Origin" : "Sec-Fetch-Site", "other-site", "names another site")));
+            throw new Problem(ProblemCode.SCOPE_MISSING, "The form came from another site.");
         }
     }
 

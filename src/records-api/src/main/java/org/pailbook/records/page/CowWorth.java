@@ -10,15 +10,19 @@ import org.pailbook.lactation.culling.Reason;
 import org.pailbook.records.computed.HerdValuation;
 import org.pailbook.records.computed.KnownCow;
 import org.pailbook.records.computed.Yardstick;
+import org.pailbook.records.store.InForce;
+import org.pailbook.records.store.PriceRow;
 
 /** What keeping a cow is worth, with its reasons, where the herd's prices are known. */
 @ApplicationScoped
 class CowWorth {
     private final HerdValuation valuation;
+    private final InForce inForce;
 
     @Inject
-    CowWorth(HerdValuation valuation) {
+    CowWorth(HerdValuation valuation, InForce inForce) {
         this.valuation = valuation;
+        this.inForce = inForce;
     }
 
     /** As shown, with the caution that goes with it. */
@@ -44,7 +48,8 @@ class CowWorth {
 
     /** Empty without prices, or for a cow that cannot be valued. */
     Optional<Worth> of(KnownCow cow, Shown shown) {
-        if (cow.onDay().hasLeft()) {
+        if (inForce.on(PriceRow.class, shown.herd(), shown.asOf()).isEmpty()
+                || cow.onDay().hasLeft()) {
             return Optional.empty();
         }
         Yardstick by = valuation.yardstick(shown.herd(), shown.asOf());

@@ -17,6 +17,7 @@ import org.pailbook.lactation.withheld.WithheldReason;
 import org.pailbook.records.computed.DecisionLists.BredLine;
 import org.pailbook.records.computed.DecisionLists.RankedLine;
 import org.pailbook.records.computed.DecisionLists.WithheldLine;
+import org.pailbook.records.computed.DecisionLists.WithheldLines;
 import org.pailbook.records.store.CowRecord;
 
 /** What the lists show that a farm decides with. */
@@ -80,17 +81,18 @@ final class DecisionPages {
     }
 
     /** Whose milk stays out of the tank at the end of the day. */
-    record WithheldPage(Shown shown, int cows, List<OutLine> lines, String caution) {
-        static WithheldPage of(Shown shown, List<WithheldLine> withheld) {
+    record WithheldPage(Shown shown, int cows, List<OutLine> lines, int notLookedAt, String caution) {
+        static WithheldPage of(Shown shown, WithheldLines withheld) {
             return new WithheldPage(
                     shown,
-                    withheld.size(),
-                    withheld.stream()
+                    withheld.lines().size(),
+                    withheld.lines().stream()
                             .sorted(Comparator.comparing(
                                     line -> line.record().shownIdentifier().id()))
                             .flatMap(line -> line.cow().reasons().stream()
                                     .map(reason -> OutLine.of(line.record(), reason, shown)))
                             .toList(),
+                    withheld.foremilkNotRecorded().size(),
                     WithheldMilk.CAUTION);
         }
     }

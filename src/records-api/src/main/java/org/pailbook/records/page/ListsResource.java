@@ -18,6 +18,7 @@ import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.pailbook.lactation.breeding.BreedingList;
 import org.pailbook.lactation.udderhealth.TankSample;
 import org.pailbook.lactation.udderhealth.TankStanding;
+import org.pailbook.lactation.withheld.WithheldMilk;
 import org.pailbook.records.access.WithSession;
 import org.pailbook.records.computed.DecisionLists;
 import org.pailbook.records.computed.HerdSettings;
@@ -65,8 +66,8 @@ public class ListsResource {
     @Operation(hidden = true)
     public Response getMilkWithheld(@PathParam("herd") String herd, @BeanParam PageQuery query) {
         Shown shown = desk.shown(herd, query);
-        return PageResource.html(Templates.milkWithheld(
-                DecisionPages.WithheldPage.of(shown, lists.withheld(shown.herd(), shown.asOf()))));
+        return PageResource.html(Templates.milkWithheld(DecisionPages.WithheldPage.of(
+                shown, lists.withheld(shown.herd(), WithheldMilk.endOf(shown.asOf()), OptionalInt.empty()))));
     }
 
     @GET

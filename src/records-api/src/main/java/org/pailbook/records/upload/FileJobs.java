@@ -100,17 +100,17 @@ public class FileJobs {
                         new MappedTable(table, mapping, kind.columns(), herd.zone(), ragged -> tell(job, ragged));
                 CsvRows rows = new CsvRows(mapped, kind.columns());
                 Map<String, String> columns = namesByPointer(kind, mapping, headings);
-                List<PostedRow> chunk = new ArrayList<>();
                 HerdMemory memory = new HerdMemory();
+                List<PostedRow> chunk = new ArrayList<>();
                 for (PostedRow row = rows.next(); row != null; row = rows.next()) {
                     chunk.add(row);
                     if (chunk.size() == CHUNK_ROWS) {
-                        takeChunk(kind, herd, keyId, chunk, memory, mapped, columns, job);
+                        takeChunk(kind, herd, keyId, chunk, mapped, columns, job, memory);
                         chunk.clear();
                     }
                 }
                 if (!chunk.isEmpty()) {
-                    takeChunk(kind, herd, keyId, chunk, memory, mapped, columns, job);
+                    takeChunk(kind, herd, keyId, chunk, mapped, columns, job, memory);
                 }
                 if (!job.isTrial() && job.count(Outcome.CREATED) >= COUNT_TABLE_FROM) {
                     statistics.refresh(kind.entity());
@@ -132,12 +132,17 @@ public class FileJobs {
                 HerdRow herd,
                 String keyId,
                 List<PostedRow> chunk,
-                HerdMemory memory,
                 MappedTable mapped,
                 Map<String, String> columns,
-                FileJob job) {
+                FileJob job,
+                HerdMemory memory) {
             List<RowOutcome<E>> outcomes = intake.take(
-                    kind, herd, keyId, chunk, job.isTrial() ? IntakeMode.DRY_RUN : IntakeMode.STORE_GOOD_ROWS, memory);
+                    kind,
+                    herd,
+                    keyId,
+                    chunk,
+                    job.isTrial() ? IntakeMode.DRY_RUN : IntakeMode.STORE_GOOD_ROWS,
+                    memory);
             for (RowOutcome<E> outcome : outcomes) {
                 int line = mapped.lineOf(outcome.posted().row());
                 List<FindingView> findings = outcome.findings().stream()

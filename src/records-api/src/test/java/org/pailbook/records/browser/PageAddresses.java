@@ -31,6 +31,7 @@ final class PageAddresses {
                 HERD + "/findings?asOf=" + DAY,
                 HERD + "/accuracy?asOf=" + DAY,
                 HERD + "/weigh-day?asOf=" + DAY,
+                HERD + "/import?asOf=" + DAY,
                 HERD + "/weigh-day/order?asOf=" + DAY,
                 HERD + "/weigh-day/total?asOf=" + DAY,
                 HERD + "/no-such-page");

@@ -178,7 +178,7 @@ class WeighDayBrowserIT {
     }
 
     @Test
-    void aServiceThatIsGoneForAWhileCostsOnlyASignIn() throws IOException {
+    void aServiceThatIsGoneForAWhileCostsNothing() throws IOException {
         WrittenHerd herd = WrittenHerd.make(service, "gone").withCows("2", "9");
         open(herd);
         int port = service.port();
@@ -186,7 +186,16 @@ class WeighDayBrowserIT {
         field("2", "am").sendKeys("14.2", Keys.ENTER, "13.1", Keys.ENTER);
         waitForState("No connection. Not yet saved: 2.");
         service = ShownService.again(data, port);
-        // a restart ends sessions; the sheet says so and keeps what was typed
+        waitForState("All rows are saved.");
+        assertThat(milkings(herd)).containsExactly("2 am 14.2", "2 pm 13.1");
+    }
+
+    @Test
+    void whoIsNoLongerSignedInIsToldSoAndLosesNothing() throws IOException {
+        WrittenHerd herd = WrittenHerd.make(service, "signed-out").withCows("2", "9");
+        open(herd);
+        browser.driver().manage().deleteAllCookies();
+        field("2", "am").sendKeys("14.2", Keys.ENTER, "13.1", Keys.ENTER);
         waitForState("You are no longer signed in, or may not save here. Not yet saved: 2.");
         String sheet = browser.driver().getWindowHandle();
         browser.driver().switchTo().newWindow(WindowType.TAB);
