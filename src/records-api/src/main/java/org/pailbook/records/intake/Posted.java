@@ -14,13 +14,15 @@ public final class Posted<E extends StoredRecord> {
     private final List<FindingView> findings;
     private Integer daysInMilk;
     private boolean whole;
+    private boolean refused;
 
     Posted(PostedRow row, E record, AnimalReference animal, List<FindingView> findings) {
         this.row = row;
         this.record = record;
         this.animal = animal;
         this.pointer = row.pointer();
-        this.findings = new ArrayList<>(findings);
+        this.findings = new ArrayList<>();
+        findings.forEach(this::add);
     }
 
     /** The record as posted, not stored yet. */
@@ -40,6 +42,7 @@ public final class Posted<E extends StoredRecord> {
 
     public void add(FindingView finding) {
         findings.add(finding);
+        refused |= finding.isError();
     }
 
     /** Notes in which day of a lactation the record lies. */
@@ -66,6 +69,6 @@ public final class Posted<E extends StoredRecord> {
     }
 
     boolean isRefused() {
-        return findings.stream().anyMatch(FindingView::isError);
+        return refused;
     }
 }
