@@ -15,6 +15,7 @@ import java.util.stream.Collectors;
 import org.jboss.logging.Logger;
 import org.pailbook.records.exchange.CsvRows;
 import org.pailbook.records.intake.Column;
+import org.pailbook.records.intake.HerdMemory;
 import org.pailbook.records.intake.IntakeMode;
 import org.pailbook.records.intake.Outcome;
 import org.pailbook.records.intake.PostedRow;
@@ -134,7 +135,12 @@ public class FileJobs {
                 Map<String, String> columns,
                 FileJob job) {
             List<RowOutcome<E>> outcomes = intake.take(
-                    kind, herd, keyId, chunk, job.isTrial() ? IntakeMode.DRY_RUN : IntakeMode.STORE_GOOD_ROWS);
+                    kind,
+                    herd,
+                    keyId,
+                    chunk,
+                    job.isTrial() ? IntakeMode.DRY_RUN : IntakeMode.STORE_GOOD_ROWS,
+                    new HerdMemory());
             for (RowOutcome<E> outcome : outcomes) {
                 int line = mapped.lineOf(outcome.posted().row());
                 List<FindingView> findings = outcome.findings().stream()
