@@ -83,6 +83,15 @@ final class BadKinds {
                     "\"pregnant\",\"days\":30",
                     "unknown-field",
                     "/days"),
+            without("breeding-decisions", "no decision", "decision"),
+            changed(
+                    "breeding-decisions",
+                    "an unknown decision",
+                    "\"doNotBreed\"",
+                    "\"no\"",
+                    "unknown-code",
+                    "/decision"),
+            changed("breeding-decisions", "an empty reason", "\"third mastitis\"", "\" \"", "empty-text", "/reason"),
             without("treatments", "no product", "productName"),
             changed(
                     "treatments",

@@ -109,7 +109,7 @@ final class VersionDescription {
         operation.getResponses().addAPIResponse("412", otherVersion);
     }
 
-    private static void takeBody(Operation operation, String mediaType, Schema schema) {
+    static void takeBody(Operation operation, String mediaType, Schema schema) {
         operation.setRequestBody(OASFactory.createRequestBody()
                 .required(true)
                 .content(OASFactory.createContent()

@@ -11,6 +11,8 @@ import org.pailbook.lactation.testday.ValueLimit;
 import org.pailbook.lactation.testday.ValueLimits;
 import org.pailbook.records.intake.Column;
 import org.pailbook.records.intake.EventKind;
+import org.pailbook.records.intake.Member;
+import org.pailbook.records.intake.Members;
 import org.pailbook.records.intake.Posted;
 import org.pailbook.records.intake.Surroundings;
 import org.pailbook.records.intake.ValueChecks;
@@ -27,6 +29,11 @@ public final class CalvingKind extends EventKind<CalvingRow> {
     private static final String INTERVAL = "calvingIntervalDays";
     private static final String GESTATION = "gestationDays";
 
+    private static final List<Member<CalvingRow>> MEMBERS = Members.of(CalvingRow.class)
+            .integer("parity", 1, MOST_CALVINGS, record -> record.parity, (record, value) -> record.parity = value)
+            .integer("ease", 1, 5, record -> record.ease, (record, value) -> record.ease = value)
+            .list();
+
     @Override
     public String name() {
         return "calvings";
@@ -38,9 +45,13 @@ public final class CalvingKind extends EventKind<CalvingRow> {
     }
 
     @Override
+    protected List<Member<CalvingRow>> members() {
+        return MEMBERS;
+    }
+
+    @Override
     protected List<Column> detailColumns() {
-        List<Column> columns =
-                new ArrayList<>(List.of(Column.number("parity", "parity"), Column.number("ease", "ease")));
+        List<Column> columns = new ArrayList<>(super.detailColumns());
         columns.addAll(Calves.columns());
         return columns;
     }
@@ -52,19 +63,13 @@ public final class CalvingKind extends EventKind<CalvingRow> {
 
     @Override
     protected void readDetails(Fields fields, CalvingRow record) {
-        record.parity = fields.integer("parity", 1, MOST_CALVINGS);
-        record.ease = fields.integer("ease", 1, 5);
+        super.readDetails(fields, record);
         record.calves = Calves.read(fields);
     }
 
     @Override
     protected void writeDetails(CalvingRow record, ObjectNode content) {
-        if (record.parity != null) {
-            content.put("parity", record.parity);
-        }
-        if (record.ease != null) {
-            content.put("ease", record.ease);
-        }
+        super.writeDetails(record, content);
         Calves.write(record.calves, content);
     }
 

@@ -44,7 +44,7 @@ public class KindTables {
     }
 
     /** The kind of that name, if there is one. */
-    Optional<RecordKind<?>> kind(String name) {
+    public Optional<RecordKind<?>> kind(String name) {
         return Optional.ofNullable(kinds.get(name));
     }
 

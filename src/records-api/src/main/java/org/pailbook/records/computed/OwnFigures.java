@@ -2,28 +2,38 @@ package org.pailbook.records.computed;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.pailbook.lactation.breeding.BreedingPeriod;
 import org.pailbook.lactation.breeding.BreedingSettings;
 import org.pailbook.lactation.breeding.BreedingSummary;
 import org.pailbook.lactation.breeding.CycleRates;
 import org.pailbook.lactation.breeding.PregnancyRate21;
+import org.pailbook.lactation.culling.ExitExperience;
 import org.pailbook.lactation.culling.HerdExperience;
 import org.pailbook.lactation.culling.HerdParameters;
 
-/** How a herd's cows of each parity got in calf in the year to a day. Exits stay reference: those recorded do not say which were chosen. */
-final class OwnPregnancies {
+/** How a herd's cows of each parity got in calf and left unplanned, in the year to a day. */
+final class OwnFigures {
     private static final int PARITIES = 5;
     private static final double PERCENT = 100;
 
     private final List<HerdExperience> byParity;
 
-    private OwnPregnancies(List<HerdExperience> byParity) {
+    private OwnFigures(List<HerdExperience> byParity) {
         this.byParity = byParity;
     }
 
-    /** Nothing is learned where services or checks are not recorded: no pregnancy on record is not no pregnancy. */
-    static OwnPregnancies of(List<HerdBreeding.BredCow> cows, BreedingSettings settings, LocalDate asOf) {
+    /**
+     * Nothing is learned where services or checks are not recorded: no pregnancy on record is not no pregnancy.
+     *
+     * @param exits empty where none are recorded
+     */
+    static OwnFigures of(
+            List<HerdBreeding.BredCow> cows,
+            BreedingSettings settings,
+            Optional<ExitExperience> exits,
+            LocalDate asOf) {
         List<BreedingPeriod> periods =
                 cows.stream().flatMap(cow -> cow.breeding().periods().stream()).toList();
         boolean isKnown = rates(periods, settings, asOf)
@@ -31,7 +41,7 @@ final class OwnPregnancies {
                 .figure()
                 .value()
                 .isPresent();
-        return new OwnPregnancies(IntStream.rangeClosed(1, PARITIES)
+        List<HerdExperience> pregnancies = IntStream.rangeClosed(1, PARITIES)
                 .mapToObj(parity -> isKnown
                         ? experience(
                                 periods.stream()
@@ -40,7 +50,8 @@ final class OwnPregnancies {
                                 settings,
                                 asOf)
                         : HerdExperience.NONE)
-                .toList());
+                .toList();
+        return new OwnFigures(exits.map(own -> own.with(pregnancies)).orElse(pregnancies));
     }
 
     private static CycleRates rates(List<BreedingPeriod> periods, BreedingSettings settings, LocalDate asOf) {
@@ -65,16 +76,15 @@ final class OwnPregnancies {
 
     /** What of a parity's figures is of the reference set alone. */
     List<AssumedView> assumed(int parity, HerdParameters parameters) {
-        List<AssumedView> all = AssumedView.ofGroup("/parity " + parity, parameters.group(parity));
-        return byParity.get(parity - 1).eligibleCycles() == 0
-                ? all
-                : all.stream()
-                        .filter(one -> !one.pointer().endsWith("/pregnancyRate21DayPct"))
-                        .toList();
+        HerdExperience own = byParity.get(parity - 1);
+        return AssumedView.ofGroup("/parity " + parity, parameters.group(parity)).stream()
+                .filter(one -> own.eligibleCycles() == 0 || !one.pointer().endsWith("/pregnancyRate21DayPct"))
+                .filter(one -> own.exitWeight() == 0 || !one.pointer().endsWith("/unplannedExitPctPerMonth"))
+                .toList();
     }
 
-    /** Parities of which something is known. */
-    List<OwnPregnanciesView> views(HerdParameters parameters) {
+    /** Parities of whose pregnancies something is known. */
+    List<OwnPregnanciesView> pregnancies(HerdParameters parameters) {
         return IntStream.rangeClosed(1, PARITIES)
                 .filter(parity -> byParity.get(parity - 1).eligibleCycles() > 0)
                 .mapToObj(parity -> {
@@ -85,6 +95,22 @@ final class OwnPregnancies {
                             own.eligibleCycles(),
                             PERCENT * own.pregnancyWeight(),
                             PERCENT * parameters.group(parity).pregnancyRate21DayShare());
+                })
+                .toList();
+    }
+
+    /** Parities of whose exits something is known. */
+    List<OwnExitsView> exits(HerdParameters parameters) {
+        return IntStream.rangeClosed(1, PARITIES)
+                .filter(parity -> byParity.get(parity - 1).exitWeight() > 0)
+                .mapToObj(parity -> {
+                    HerdExperience own = byParity.get(parity - 1);
+                    return new OwnExitsView(
+                            parity,
+                            own.exits(),
+                            own.freshCowMonths() + own.laterCowMonths(),
+                            PERCENT * own.exitWeight(),
+                            PERCENT * parameters.group(parity).unplannedExitSharePerMonth());
                 })
                 .toList();
     }
