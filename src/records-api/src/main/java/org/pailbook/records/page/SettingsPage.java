@@ -35,7 +35,7 @@ record SettingsPage(
         own.closeCallCu();
         List<Line> lines = own.used().used().stream()
                 .map(used -> new Line(
-                        PageWords.word("setting." + used.setting()),
+                        name("setting." + used.setting()),
                         used.value() == null
                                 ? used.choice()
                                 : Shown.number(used.value(), used.value() % 1 == 0 ? 0 : 2),
@@ -50,6 +50,12 @@ record SettingsPage(
                 settings.otherFaults(),
                 prices.fields(),
                 prices.otherFaults());
+    }
+
+    /** With its unit, where a word on it is there. */
+    private static String name(String key) {
+        String name = PageWords.word(key);
+        return PageLanguage.current().has(key + ".hint") ? name + " (" + PageWords.word(key + ".hint") + ")" : name;
     }
 
     static PageForm settings(Map<String, String> values, List<Fault> faults) {
