@@ -485,6 +485,7 @@ public final class GenerateSampleHerd {
         private final List<String> milkings = new ArrayList<>();
         private final List<String> readings = new ArrayList<>();
         private final List<String> pickups = new ArrayList<>();
+        private final List<String> decisions = new ArrayList<>();
 
         OtherRecords(List<Cow> cows) {
             this.cows = cows;
@@ -501,9 +502,16 @@ public final class GenerateSampleHerd {
                 }
             }
             fillTank();
+            decide();
+            treatAtTheEnd();
             String key = "animal_scheme,animal_id,";
             save(folder, "services.csv", key + "date,service_of_day,method,sire", services);
             save(folder, "pregnancy-checks.csv", key + "date,result,method", checks);
+            save(folder, "breeding-decisions.csv", key + "date,decision,reason", decisions);
+            save(folder, "prices.csv", "valid_from,currency,milk_price_per_kg,heifer_price,cull_price,calf_price,feed_price_per_kg_dry_matter,service_price,fixed_cost_per_cow_month",
+                    List.of("2024-11-01,EUR,0.40,1500,760,90,0.24,22,45", "2026-01-01,EUR,0.42,1650,830,110,0.24,24,45"));
+            save(folder, "settings.csv", "valid_from,waiting_days,check_days,dry_days,colostrum_days,high_from,tank_limit",
+                    List.of("2024-11-01,50,35,60,4,200,eu-853-2004", "2026-01-01,60,33,60,4,200,eu-853-2004"));
             save(folder, "treatments.csv", key + "started_on,product_name,diagnosis,ended_on,milk_withheld_until,meat_withheld_until", treatments);
             save(folder, "foremilk-checks.csv", key + "date,milking_of_day,quarter,finding,udder,cow_ill,action", foremilk);
             save(folder, "milkings.csv", key + "started_at,milking_of_day,milk_kg,milkings_per_day", milkings);
@@ -529,6 +537,38 @@ public final class GenerateSampleHerd {
             if (isThere(cow, last) && isThere(cow, checked)) {
                 checks.add(line(cow, checked.toString(), lactation.conceived != null ? "pregnant" : "empty", "echography"));
             }
+        }
+
+        /** Every second cow that was found open more than 150 days after calving is not served again; one of them is given another chance. */
+        private void decide() {
+            int open = 0;
+            for (Cow cow : cows) {
+                Milking lactation = cow.lactations.isEmpty() ? null : last(cow);
+                if (lactation == null || lactation.conceived != null) {
+                    continue;
+                }
+                LocalDate day = lactation.calved.plusDays(165);
+                if (isThere(cow, day) && open++ % 2 == 0) {
+                    decisions.add(line(cow, day.toString(), "doNotBreed", "not in calf by day 165"));
+                    if (open == 5 && isThere(cow, day.plusDays(20))) {
+                        decisions.add(line(cow, day.plusDays(20).toString(), "breedAgain", "milks too well to let go"));
+                    }
+                }
+            }
+        }
+
+        /** Cows the milker has to know of on the last test day: one treated, one with no end entered, two quarters with flakes, one of them cleared. */
+        private void treatAtTheEnd() {
+            LocalDate end = cows.stream().filter(cow -> !cow.tests.isEmpty()).map(cow -> cow.tests.lastKey()).max(Comparator.naturalOrder()).orElseThrow();
+            List<Cow> tested = cows.stream().filter(cow -> cow.tests.containsKey(end) && cow.departure == null).toList();
+            LocalDate start = end.minusDays(2);
+            treatments.add(line(tested.get(4), start.toString(), "invented tube", "mastitis RF", end.minusDays(1).toString(), end.plusDays(4).toString(),
+                    end.plusDays(18).toString()));
+            foremilk.add(line(tested.get(4), start.toString(), "am", "RF", "flakes", "hard", "false", "veterinarianCalled"));
+            treatments.add(line(tested.get(11), end.minusDays(1).toString(), "invented powder", "off her feed", end.toString(), "", ""));
+            foremilk.add(line(tested.get(20), end.toString(), "am", "LR", "flakes", "normal", "false", "withheld"));
+            foremilk.add(line(tested.get(27), end.minusDays(2).toString(), "am", "LF", "watery", "normal", "false", "withheld"));
+            foremilk.add(line(tested.get(27), end.toString(), "am", "LF", "normal", "normal", "false", "none"));
         }
 
         /** The product and its days are invented; two of the cows have a withholding day that nobody entered. */

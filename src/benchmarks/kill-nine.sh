@@ -5,7 +5,8 @@
 #
 # Each run starts the packaged service, lets four clients post single test days, one bulks of 200 and one bulks of 300 with
 # atomic=true, kills the service with SIGKILL after 2 to 4 seconds, starts it again and compares what it lists with everything that
-# was acknowledged. Exit 1 if anything acknowledged is lost or changed, if an atomic bulk is there in part, or if SQLite's
+# was acknowledged, then reads the whole change feed: numbers without gap or repeat (a fault counts as misfed), and the records it leaves
+# are those listed. Exit 1 if anything acknowledged is lost or changed, if an atomic bulk is there in part, or if SQLite's
 # integrity_check complains. Twenty runs of each: src/benchmarks/kill-nine.sh 20 both
 #
 # Needs: the packages built (mvn -B -DskipTests package), python3, and for postgresql the server programs of PostgreSQL on the

@@ -39,7 +39,7 @@ class Service:
         environment = dict(os.environ, PAILBOOK_REQUESTS_PER_MINUTE="0", PAILBOOK_BULKS_PER_MINUTE="0", QUARKUS_HTTP_PORT=str(self.port), QUARKUS_HTTP_HOST="127.0.0.1", PAILBOOK_ADMIN_KEY=KEY)
         with self.log.open("ab") as log:
             self.process = subprocess.Popen(
-                ["java", self.heap, "-jar", self.jar], env=environment, stdin=subprocess.DEVNULL, stdout=log, stderr=log)
+                ["java", self.heap, *os.environ.get("PAILBOOK_JAVA_OPTIONS", "").split(), "-jar", self.jar], env=environment, stdin=subprocess.DEVNULL, stdout=log, stderr=log)
         deadline = time.monotonic() + START_SECONDS
         while time.monotonic() < deadline:
             if self.process.poll() is not None:
@@ -70,6 +70,13 @@ class Client:
         answer = self.connection.getresponse()
         text = answer.read()
         return answer.status, json.loads(text) if text else None
+
+    def send(self, method, path, body=None, media_type=None, headers=None):
+        """Status, headers and text; a header given as None is not sent."""
+        sent = {"X-API-Key": KEY, "Content-Type": media_type, **(headers or {})}
+        self.connection.request(method, path, body, {name: value for name, value in sent.items() if value})
+        answer = self.connection.getresponse()
+        return answer.status, answer.headers, answer.read().decode()
 
     def bulk(self, path, rows):
         return self.call("POST", path, "\n".join(map(json.dumps, rows)).encode(), "application/x-ndjson")
@@ -181,6 +188,23 @@ def read_back(service, herd):
     return found
 
 
+def read_changes(service, herd):
+    """The whole change feed from its beginning: how many, what is wrong with its numbers, and each test day as it leaves it."""
+    client, after, more, wrong, days = Client(service), 0, True, 0, {}
+    while more:
+        status, page = client.call("GET", f"/v1/herds/{herd}/changes?after={after}&limit=1000")
+        if status != 200:
+            sys.exit(f"reading the changes failed: {status} {page}")
+        for change in page["changes"]:
+            after += 1
+            wrong += change["seq"] != after
+            if change["kind"] == "test-day":
+                days[key_of(change["record"])] = change["record"]["milkKg"]
+        wrong += page["nextAfter"] != after
+        more = page["more"]
+    return after, wrong, days
+
+
 def integrity():
     data = os.environ.get("PAILBOOK_DATA")
     if not data:
@@ -218,6 +242,7 @@ def one_run(service, herd):
     checked_dead = integrity()
     service.start()
     found = read_back(service, herd)
+    changes, misnumbered, told = read_changes(service, herd)
     service.kill()
     acknowledged = {key: kg for book in books for key, kg in book.acknowledged.items()}
     sent = {key: values for book in books for key, values in book.sent.items()}
@@ -232,6 +257,8 @@ def one_run(service, herd):
         "seconds": round(seconds, 1), "posts": sum(book.requests for book in books[:-2]), "bulks": books[-2].requests,
         "atomic": books[-1].requests, "parted": len(parted),
         "acknowledged": len(acknowledged), "found": len(found), "lost": len(lost), "changed": len({*changed, *strange}),
+        # a follower of the feed has the same records with the same values as the list, and each number once
+        "changes": changes, "misfed": misnumbered + len({*told.items()} ^ {*found.items()}),
         "integrity": checked_dead if checked_dead != "ok" else integrity(),
     }
 
@@ -241,17 +268,17 @@ def main():
     if not pathlib.Path(jar).exists():
         sys.exit(f"{jar} is not there: mvn -B -DskipTests package")
     service = Service(jar, work)
-    columns = ["run", "seconds", "posts", "bulks", "atomic", "acknowledged", "found", "lost", "changed", "parted", "integrity"]
-    print(f"\n{database}\n" + "".join(f"{column:>14}" for column in columns), flush=True)
+    columns = ["run", "seconds", "posts", "bulks", "atomic", "acknowledged", "found", "lost", "changed", "parted", "changes", "misfed", "integrity"]
+    print(f"\n{database}\n" + "".join(f"{column:>13}" for column in columns), flush=True)
     total = dict.fromkeys(columns[2:-1], 0)
     bad = False
     for run in range(1, runs + 1):
         result = one_run(service, f"kill-{run}")
-        print("".join(f"{value:>14}" for value in [run, *(result[column] for column in columns[1:])]), flush=True)
+        print("".join(f"{value:>13}" for value in [run, *(result[column] for column in columns[1:])]), flush=True)
         for column in total:
             total[column] += result[column]
-        bad |= result["lost"] > 0 or result["changed"] > 0 or result["parted"] > 0 or result["integrity"] not in ("ok", "-")
-    print("".join(f"{value:>14}" for value in ["total", "", *total.values(), ""]), flush=True)
+        bad |= result["lost"] > 0 or result["changed"] > 0 or result["parted"] > 0 or result["misfed"] > 0 or result["integrity"] not in ("ok", "-")
+    print("".join(f"{value:>13}" for value in ["total", "", *total.values(), ""]), flush=True)
     sys.exit(1 if bad else 0)
 
 

@@ -1,6 +1,7 @@
 """The client of operations.sh: lets things around the service fail and looks at its answers and records. Standard library only."""
 
 import http.client
+import itertools
 import json
 import os
 import pathlib
@@ -11,9 +12,10 @@ import sys
 import threading
 import time
 
-from kill_nine import Book, Client, Service, expect, key_of, post_bulks, post_singles, read_back, set_up, test_day
+from kill_nine import Book, Client, Service, expect, key_of, post_bulks, post_singles, read_back, read_changes, set_up, test_day
 
 ROWS_OF_STOP = 100_000
+DAYS_BEFORE_FULL = 15
 FILLER = "filler"
 faults = []
 
@@ -26,6 +28,13 @@ def check(holds, words):
 
 def post(client, herd, row):
     return client.call("POST", f"/v1/herds/{herd}/test-days", json.dumps(row))
+
+
+def fill(service, disk, cows, start_day):
+    """Leaves no room and posts until that is felt; gives the refusal and what was stored before it."""
+    room = os.statvfs(disk)
+    (disk / FILLER).write_bytes(b"x" * (room.f_bavail * room.f_frsize))
+    return post_until(service, "disk", cows, lambda answer: answer[0] >= 400, 60, start_day)
 
 
 def post_until(service, herd, cows, good, seconds, start_day):
@@ -65,9 +74,13 @@ def disk_full(service, work):
     os.environ["TMPDIR"] = str(work)
     service.start()
     cows = set_up(service, "disk")
-    _, stored = post_until(service, "disk", cows, lambda answer: False, 1, 5)
-    (disk / FILLER).write_bytes(b"x" * (os.statvfs(disk).f_bavail * os.statvfs(disk).f_frsize))
-    refused, more = post_until(service, "disk", cows, lambda answer: answer[0] >= 400, 20, 500)
+    client, stored = Client(service), {}
+    for day in range(DAYS_BEFORE_FULL):
+        rows = [test_day(cow, 5 + day, 20 + day / 10) for cow in cows]
+        expect(client.bulk("/v1/herds/disk/test-days/bulk", rows), 200)
+        stored |= {key_of(row): row["milkKg"] for row in rows}
+    print(f"  {len(stored)} rows acknowledged before the disk is filled", flush=True)
+    refused, more = fill(service, disk, cows, 500)
     stored |= more
     check(refused is not None and is_unavailable(refused), f"with the disk full a post is answered 503 storage-unavailable: {refused}")
     bulk = Client(service).bulk("/v1/herds/disk/test-days/bulk", [test_day(cow, 900, 20) for cow in cows])
@@ -80,6 +93,14 @@ def disk_full(service, work):
     stored |= more
     check(accepted is not None, "with room again the next post is stored, without a start")
     check(not lost_of(service, "disk", stored), f"of {len(stored)} acknowledged rows none is lost")
+
+    refused, more = fill(service, disk, cows, 2000)
+    stored |= more
+    check(refused is not None, f"full again: {refused and refused[0]}")
+    service.kill()
+    (disk / FILLER).unlink()
+    service.start()
+    check(not lost_of(service, "disk", stored), f"killed with the disk full: of {len(stored)} acknowledged rows none is lost")
 
     (temporary / FILLER).write_bytes(b"x" * (os.statvfs(temporary).f_bavail * os.statvfs(temporary).f_frsize))
     rows = [dict(test_day(cow, 1200 + day, 20), milkKg=-1) for day in range(30) for cow in cows]
@@ -210,8 +231,44 @@ def two_services(service, work):
     expect(client[1].bulk("/v1/herds/both/test-days/bulk", rows), 200)
     after = [one.call("GET", path)[1]["projected305"]["value"] for one in client]
     check(after[0] == after[1] != before, f"a write through one is seen in the other's projection at once: {before:.0f} to {after[0]:.0f} and {after[1]:.0f} kg")
+    across(services, cows)
     for one in services:
         one.kill()
+
+
+def across(services, cows):
+    """What a tool holds in its hand from one service must be good at the other."""
+    first, second = [Client(one) for one in services]
+    path, pages, turn = "/v1/herds/both/test-days?limit=1000", [], itertools.cycle((first, second))
+    while path:
+        page = next(turn).call("GET", path)[1]
+        pages += [item["id"] for item in page["items"]]
+        path = page.get("next")
+    whole = len(read_back(services[0], "both"))
+    check(len(pages) == len({*pages}) == whole, f"a list of {whole} read with each page from the other service, by its cursor, is whole")
+    feeds = [read_changes(one, "both") for one in services]
+    check(feeds[0] == feeds[1] and feeds[0][1] == 0, f"the change feed of {feeds[0][0]} is the same from both")
+
+    body = json.dumps(test_day(cows[0], 3000, 21))
+    once = {"Idempotency-Key": "across-the-two"}
+    made = first.send("POST", "/v1/herds/both/test-days", body, "application/json", once)
+    again = second.send("POST", "/v1/herds/both/test-days", body, "application/json", once)
+    check(made[0] == again[0] == 201 and made[2] == again[2] and again[1].get("Idempotency-Replayed") == "true",
+          "a request sent again with its idempotency key to the other service gets the first answer")
+
+    new = json.dumps({"label": "for a while", "scopes": ["read"], "herds": ["both"]})
+    key = first.call("POST", "/v1/keys", new)[1]
+    held = {"X-API-Key": key["key"]}
+    good = second.send("GET", "/v1/herds/both", headers=held)[0]
+    form = "application/x-www-form-urlencoded"
+    signed = first.send("POST", "/pages/sign-in", f"key={key['key']}", form)
+    cookie = {"Cookie": (signed[1].get("Set-Cookie") or "").split(";")[0], "X-API-Key": None}
+    seen = second.send("GET", "/pages/herds/both", headers=cookie)[0]
+    check(good == 200 and signed[0] == 303 and seen == 200, f"a key made through one and a page signed in to through it are good at the other: {good} {seen}")
+    first.send("DELETE", f"/v1/keys/{key['id']}")
+    gone = second.send("GET", "/v1/herds/both", headers=held)
+    out = second.send("GET", "/pages/herds/both", headers=cookie)[0]
+    check(gone[0] == 401 and "key-revoked" in gone[2] and out != 200, f"revoked through one they are good at neither, at once: {gone[0]} {out}")
 
 
 def main():

@@ -3,10 +3,12 @@
 #
 #   src/benchmarks/operations.sh [disk-full|server-away|stop-in-bulk|two-services|all]      (all)
 #
-# disk-full     the disk with the SQLite file runs full (a tmpfs of 8 MB), then has room again; also with a full folder for temporary files
+# disk-full     the disk with the SQLite file runs full (a tmpfs of 48 MB) after thousands of rows, then has room again; then
+#               SIGKILL while it is full; also with a full folder for temporary files
 # server-away   PostgreSQL is stopped and started again under the service
 # stop-in-bulk  SIGTERM while 100,000 rows are being taken, on both databases
-# two-services  two services on one PostgreSQL take the same load; change numbers without gaps, no record twice
+# two-services  two services on one PostgreSQL take the same load; change numbers without gaps, no record twice; a cursor, an idempotency
+#               key, the change feed, a signed-in page and a revoked key hold across the two
 #
 # Needs what kill-nine.sh needs; disk-full needs root, for mount. Exit 1 if anything acknowledged is lost or an answer is not as promised.
 set -euo pipefail
@@ -33,7 +35,7 @@ postgresql=$target/quarkus-app-postgresql/quarkus-run.jar
 
 if wants disk-full; then
     mkdir "$work/disk" "$work/temporary"
-    mount -t tmpfs -o size=8m tmpfs "$work/disk"
+    mount -t tmpfs -o size=48m tmpfs "$work/disk"
     mount -t tmpfs -o size=16m tmpfs "$work/temporary"
     PAILBOOK_DATA=$work/disk python3 "$here/operations.py" disk-full "$sqlite" "$work" || failed=1
 fi

@@ -70,7 +70,8 @@ class LibraryArchitectureTest {
                 "curve",
                 "persistency",
                 "projection",
-                "udderhealth"
+                "udderhealth",
+                "internal"
             }));
 
     @TestFactory

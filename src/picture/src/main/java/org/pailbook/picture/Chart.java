@@ -36,6 +36,10 @@ final class Chart {
             return new Key("<path d=\"M0-4H20\" fill=\"none\" " + stroke.attributes() + "/>", meaning);
         }
 
+        static Key ofLetter(String letter, String meaning) {
+            return new Key("<text x=\"10\" text-anchor=\"middle\" font-weight=\"bold\">" + letter + "</text>", meaning);
+        }
+
         /** A band is a tint between two thin lines. */
         static Key ofBand(String meaning) {
             return new Key(
@@ -158,6 +162,14 @@ final class Chart {
                 size.height() - BOTTOM - 6 - linesUp * LINE_HEIGHT,
                 isLate ? "end" : "start",
                 escaped(word));
+        return this;
+    }
+
+    /** A letter at the top of a place across, with a tick below it; those of nearby places may touch. */
+    Chart letter(double x, String letter) {
+        add(
+                "<text x=\"%.1f\" y=\"%d\" text-anchor=\"middle\" font-weight=\"bold\">%s</text><path d=\"M%.1f %dv6\" stroke=\"#111\"/>%n",
+                x(x), top + 11, escaped(letter), x(x), top + 14);
         return this;
     }
 

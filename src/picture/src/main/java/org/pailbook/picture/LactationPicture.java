@@ -22,14 +22,26 @@ public final class LactationPicture {
 
     private LactationPicture() {}
 
-    /**
-     * Draws it.
-     *
-     * @param animal how she is called; any text
-     * @param lactation tests up to the as-of day
-     * @param projection of that lactation; one without a test draws what her group gives
-     * @param later tests weighed after the as-of day, drawn hollow; usually none
-     */
+    /** What a moment of her lactation was; a letter stands for each. */
+    public enum Event {
+        SERVICE("S", "lactation.key.service"),
+        CHECK("C", "lactation.key.check"),
+        TREATMENT("T", "lactation.key.treatment"),
+        FOREMILK("F", "lactation.key.foremilk");
+
+        private final String letter;
+        private final String word;
+
+        Event(String letter, String word) {
+            this.letter = letter;
+            this.word = word;
+        }
+    }
+
+    /** Something that happened on a day. */
+    public record Moment(LocalDate date, Event event) {}
+
+    /** Draws it without events. */
     public static String of(
             PictureSize size,
             String animal,
@@ -37,6 +49,29 @@ public final class LactationPicture {
             Projection305 projection,
             List<TestDay> later,
             LocalDate asOf) {
+        return of(size, animal, lactation, projection, later, asOf, List.of());
+    }
+
+    /**
+     * Draws it.
+     *
+     * @param animal how she is called; any text
+     * @param lactation tests up to the as-of day
+     * @param projection of that lactation; one without a test draws what her group gives
+     * @param later tests weighed after the as-of day, drawn hollow; usually none
+     * @param moments events of any time; those of the days drawn are shown
+     */
+    public static String of(
+            PictureSize size,
+            String animal,
+            Lactation lactation,
+            Projection305 projection,
+            List<TestDay> later,
+            LocalDate asOf,
+            List<Moment> moments) {
+        List<Moment> shown = moments.stream()
+                .filter(moment -> isDrawn(lactation.daysInMilk(moment.date())))
+                .toList();
         double[] kg = projection.dailyMilkKg();
         List<Interval> band = projection.dailyBand(Coverage.EIGHTY_PERCENT);
         double[] days = IntStream.rangeClosed(1, kg.length).asDoubleStream().toArray();
@@ -49,7 +84,7 @@ public final class LactationPicture {
                         size,
                         title(animal, lactation, projection.milk305(), asOf),
                         Words.of("lactation.description", projection.tests()),
-                        keys(later),
+                        keys(later, shown),
                         LAST_DAY,
                         KG_BETWEEN_LEVELS * Math.ceil(most / KG_BETWEEN_LEVELS))
                 .band(
@@ -65,7 +100,12 @@ public final class LactationPicture {
         }
         marks(chart, lactation, lactation.testDays(), Mark.DISC);
         marks(chart, lactation, later, Mark.RING);
+        shown.forEach(moment -> chart.letter(lactation.daysInMilk(moment.date()), moment.event().letter));
         return chart.svg();
+    }
+
+    private static boolean isDrawn(int day) {
+        return day >= 0 && day <= LAST_DAY;
     }
 
     private static String title(String animal, Lactation lactation, Figure milk, LocalDate asOf) {
@@ -74,13 +114,18 @@ public final class LactationPicture {
                 "lactation.title", animal, lactation.parity(), asOf, milk.orThrow(), interval.low(), interval.high());
     }
 
-    private static List<Chart.Key> keys(List<TestDay> later) {
+    private static List<Chart.Key> keys(List<TestDay> later, List<Moment> moments) {
         List<Chart.Key> keys = new ArrayList<>(List.of(
                 Chart.Key.of(Mark.DISC, Words.of("lactation.key.test")),
                 Chart.Key.of(Stroke.FULL, Words.of("lactation.key.expected")),
                 Chart.Key.ofBand(Words.of("lactation.key.band"))));
         if (!later.isEmpty()) {
             keys.add(Chart.Key.of(Mark.RING, Words.of("lactation.key.later")));
+        }
+        for (Event event : Event.values()) {
+            if (moments.stream().anyMatch(moment -> moment.event() == event)) {
+                keys.add(Chart.Key.ofLetter(event.letter, Words.of(event.word)));
+            }
         }
         return keys;
     }

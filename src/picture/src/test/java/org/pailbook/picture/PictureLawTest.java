@@ -68,6 +68,7 @@ class PictureLawTest {
                 all.add(CellHistoryPicture.of(
                         size, name, List.of(TestDay.ofMilk(CALVING, 20).withSccThousandPerMl(84)), List.of(CALVING)));
                 all.add(CalibrationPicture.of(size, name, List.of(row(0, 0.7), row(3, 0.9))));
+                all.add(HerdMilkPicture.of(size, name, milkOfTestDays(1_400, 60)));
             }
         }
         for (String svg : all) {
@@ -196,5 +197,43 @@ class PictureLawTest {
         assertThatThrownBy(() ->
                         CellHistoryPicture.of(PictureSize.PAGE, "x", List.of(TestDay.ofMilk(CALVING, 20)), List.of()))
                 .isInstanceOf(IllegalArgumentException.class);
+    }
+
+    private static List<HerdMilkPicture.Point> milkOfTestDays(double kg, int... daysAfter) {
+        List<HerdMilkPicture.Point> points = new ArrayList<>(List.of(new HerdMilkPicture.Point(CALVING, kg)));
+        for (int days : daysAfter) {
+            points.add(new HerdMilkPicture.Point(CALVING.plusDays(days), kg));
+        }
+        return points;
+    }
+
+    @Test
+    void theMilkOfAnyHerdStandsUnderFewLines() {
+        for (double kg : new double[] {3, 99, 1_400, 151_000}) {
+            String svg = HerdMilkPicture.of(PictureSize.PAGE, "a herd", milkOfTestDays(kg, 30, 364));
+            assertThat(svg.split("stroke=\"#ccc\"")).as(kg + " kg").hasSizeBetween(3, 8);
+            assertThat(svg.split("<circle")).as(kg + " kg").hasSize(5);
+        }
+        assertThatThrownBy(() -> HerdMilkPicture.of(PictureSize.PAGE, "a herd", milkOfTestDays(5)))
+                .isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @Test
+    void momentsOfTheDaysDrawnHaveTheirLetterAndTheirKeyAndOthersNeither() {
+        Lactation lactation = tested(3);
+        LocalDate asOf = CALVING.plusDays(100);
+        String svg = LactationPicture.of(
+                PictureSize.PAGE,
+                "a cow",
+                lactation,
+                projection(lactation, asOf),
+                List.of(),
+                asOf,
+                List.of(
+                        new LactationPicture.Moment(CALVING.plusDays(62), LactationPicture.Event.SERVICE),
+                        new LactationPicture.Moment(CALVING.minusDays(90), LactationPicture.Event.TREATMENT)));
+        // once above the curve and once in the key
+        assertThat(svg.split(">S</text>")).hasSize(3);
+        assertThat(svg).contains(">service</text>").doesNotContain(">T</text>", "treatment");
     }
 }

@@ -229,4 +229,31 @@ class CullingRankingContractTest {
         assertThat(none.at("/ownPregnancies")).isEmpty();
         assertThat(none.at("/assumed").findValuesAsText("pointer")).contains("/parity 3/pregnancyRate21DayPct");
     }
+
+    // A cow of parity 3 died on day 100 of 2025: decisions.md 1.3, own exits per cow-month, weight n / (n + 60) (ours).
+    @Test
+    void theHerdsOwnExitsMoveTheReferenceAndAreNamed() {
+        TestHerd herd = threeCows();
+        herd.post("prices", PRICES).expecting(201);
+        assertThat(herd.get(RANKING).at("/ownExits")).isEmpty();
+        herd.withAnimal("C4").withCalving("C4", "2025-03-01", 3).withDeparture("C4", "2025-06-09", "death");
+        herd.withAnimal("C5").withCalving("C5", "2025-03-01", 3).withDeparture("C5", "2025-06-09", "sale");
+        Answer answer = herd.get(RANKING).expecting(200);
+        assertThat(answer.at("/ownExits").findValuesAsText("parity")).containsExactly("3");
+        assertThat(answer.countAt("/ownExits/0/exits")).isEqualTo(1);
+        // three cows from 1 March to 1 January, both days counted, and two of 100 days; 61 of each are fresh and count
+        // twice
+        double days = 3 * 307 + 2 * 100;
+        double months = days / 30.4375;
+        double weight = months / (months + 60);
+        assertThat(answer.numberAt("/ownExits/0/cowMonths")).isCloseTo(months, within(1e-9));
+        assertThat(answer.numberAt("/ownExits/0/weightPct")).isCloseTo(100 * weight, within(1e-9));
+        // 1.5 % is the reference for parity 3
+        double own = 1 / ((days + 5 * 61) / 30.4375);
+        assertThat(answer.numberAt("/ownExits/0/unplannedExitPctPerMonth"))
+                .isCloseTo((1 - weight) * 1.5 + weight * 100 * own, within(1e-9));
+        assertThat(answer.at("/assumed").findValuesAsText("pointer"))
+                .contains("/parity 2/unplannedExitPctPerMonth")
+                .doesNotContain("/parity 3/unplannedExitPctPerMonth");
+    }
 }

@@ -383,6 +383,18 @@ class HerdListsContractTest {
         assertThat(summary.countAt("/measures/turnover/cowDays")).isEqualTo(81 + 124 + 100 + 161 + 283);
         assertThat(summary.textAt("/measures/turnover/byDestination/0/name")).isEqualTo("slaughter");
         assertThat(summary.textAt("/measures/turnover/byReason/0/name")).isEqualTo("unknown");
+        // Elm of 2025-06-01 was served and found pregnant: due 2026-05-11, to dry off 2026-03-12
+        assertThat(summary.textAt("/measures/dueByMonth/0/month")).isEqualTo("2026-03");
+        assertThat(summary.at("/measures/yearBefore").findValuesAsText("measure"))
+                .contains(
+                        "milk-per-cow",
+                        "annualised-milk",
+                        "pregnancy-rate-21",
+                        "mean-days-open",
+                        "peak-milk",
+                        "age-at-first-calving",
+                        "stayability-to-third-lactation",
+                        "rolling-herd-average");
         for (JsonNode compared : summary.at("/measures/yearBefore")) {
             assertThat(compared.has("difference")).isFalse();
             assertThat(compared.at("/yearBefore/status").asText()).isEqualTo("notEnoughData");
@@ -496,5 +508,11 @@ class HerdListsContractTest {
                 .withTestDay("ASH", "2025-12-01", 24);
         assertThat(old.get("/summary?asOf=" + DAY).textAt("/lastTestDate")).isEqualTo("2025-12-01");
         assertThat(old.get("/udder-health?asOf=" + DAY).textAt("/status")).isEqualTo("notEnoughData");
+        // 99 days without a test: the herd's summary and the ranking say so, with and without prices
+        assertThat(codes(old.get("/summary?asOf=" + DAY))).contains("no-recent-test");
+        assertThat(codes(old.get("/culling-ranking?asOf=" + DAY))).contains("prices-not-set", "no-recent-test");
+        assertThat(codes(old.get("/summary?asOf=2026-02-28"))).doesNotContain("no-recent-test");
+        assertThat(codes(empty.get("/summary?asOf=" + DAY))).contains("no-cows-in-milk", "no-test-days");
+        assertThat(codes(week.get("/summary?asOf=" + DAY))).containsExactly("no-test-days");
     }
 }

@@ -224,4 +224,106 @@ class KnownAtContractTest {
         assertThat(all.countAt("/total")).isEqualTo(5);
         assertThat(all.at("/items").size()).isEqualTo(2);
     }
+
+    @Test
+    void theListOfHerdsShowsThoseKnownThenUnderTheNamesTheyHad() {
+        TestHerd old = TestHerd.make();
+        String key = TestHerd.key("read", old.code(), null);
+        String before = momentAfter(old.get("").expecting(200));
+        String renamed = "{\"code\":\"" + old.code() + "\",\"name\":\"Renamed\",\"timeZone\":\"Europe/Dublin\"}";
+        old.put("", "\"1\"", renamed).expecting(200);
+        TestHerd young = TestHerd.make();
+        String both = TestHerd.key("read", old.code() + " " + young.code(), null);
+        String list = "/v1/herds?count=true";
+        Answer now = old.withKey(both).send("GET", list, null, null).expecting(200);
+        assertThat(now.countAt("/total")).isEqualTo(2);
+        assertThat(now.at("/items").findValuesAsText("name")).contains("Renamed");
+        Answer then = old.withKey(both)
+                .send("GET", list + "&knownAt=" + before, null, null)
+                .expecting(200);
+        assertThat(then.at("/items").findValuesAsText("name")).containsExactly("Herd " + old.code());
+        assertThat(then.countAt("/total")).isEqualTo(1);
+        assertThat(old.withKey(key)
+                        .send("GET", "/v1/herds?knownAt=2000-01-01T00:00:00Z", null, null)
+                        .expecting(200)
+                        .at("/items"))
+                .isEmpty();
+        old.withKey(key)
+                .send("GET", "/v1/herds?knownAt=2099-01-01T00:00:00Z", null, null)
+                .expecting(400);
+    }
+
+    /** An instant after everything that herd has been told. */
+    private static String momentAfter(Answer any) {
+        assertThat(any.status()).isEqualTo(200);
+        java.time.Instant asked = java.time.Instant.now();
+        while (!java.time.Instant.now().isAfter(asked.plusMillis(5))) {
+            Thread.onSpinWait();
+        }
+        return asked.plusMillis(2).toString();
+    }
+
+    @Test
+    void theChangeFeedOfThenEndsWhereItEndedThen() {
+        TestHerd herd = TestHerd.make().withAnimal("ASH").withCalving("ASH", "2025-01-10", 1);
+        Answer before = herd.get("/changes").expecting(200);
+        String knownAt = before.textAt("/changes/1/recordedAt");
+        herd.withTestDay("ASH", "2025-02-01", 31);
+        herd.post("calvings", "{\"animal\":" + TestHerd.animal("ASH") + ",\"date\":\"2025-01-10\",\"parity\":2}")
+                .expecting(200);
+        assertThat(herd.get("/changes").at("/changes")).hasSize(4);
+        Answer then = herd.get("/changes?knownAt=" + knownAt).expecting(200);
+        assertThat(then.json()).isEqualTo(before.json());
+        Answer beyond = herd.get("/changes?after=3&knownAt=" + knownAt).expecting(200);
+        assertThat(beyond.at("/changes")).isEmpty();
+        assertThat(beyond.countAt("/nextAfter")).isEqualTo(3);
+        assertThat(beyond.at("/more").asBoolean()).isFalse();
+    }
+
+    @Test
+    void aRecordOfALaterDayIsNotFoundAsOfAnEarlierOne() {
+        TestHerd herd = TestHerd.make().withAnimal("OLD").withAnimal("CALF", ",\"birthDate\":\"2025-03-01\"");
+        String id = herd.withTestDay("OLD", "2025-02-01", 31).get("/test-days").textAt("/items/0/id");
+        for (String rest : java.util.List.of("/test-days/" + id, "/test-days/" + id + "/history")) {
+            herd.get(rest + "?asOf=2025-02-01").expecting(200);
+            herd.get(rest + "?asOf=2025-01-31").expecting(404);
+            herd.get(rest + "?asOf=31.1.2025").expecting(400);
+        }
+        herd.getAnimal("CALF", "?asOf=2025-02-28").expecting(404);
+        herd.getAnimal("CALF", "?asOf=2025-03-01").expecting(200);
+        herd.getAnimal("OLD", "?asOf=2000-01-01").expecting(200);
+        assertThat(herd.get("/animals?count=true&asOf=2025-02-28").countAt("/total"))
+                .isEqualTo(1);
+        assertThat(herd.get("/animals?asOf=2025-02-28").at("/items")).hasSize(1);
+        assertThat(herd.get("/animals.csv?asOf=2025-02-28").text())
+                .contains("OLD")
+                .doesNotContain("CALF");
+        assertThat(herd.get("/test-days.csv?asOf=2025-01-31").text().lines()).hasSize(1);
+        herd.get("?asOf=2025-01-31").expecting(200);
+        herd.get("?asOf=tomorrow").expecting(400);
+    }
+
+    @Test
+    void whatWasComputedLatelyIsGivenAgainUntilAnythingOfTheHerdChanges() {
+        TestHerd herd = TestHerd.make()
+                .withAnimal("ASH")
+                .withCalving("ASH", "2025-01-10", 1)
+                .withTestDay("ASH", "2025-02-01", 31);
+        for (String path : java.util.List.of(
+                "/summary?asOf=2025-03-01", "/animals/example.eartag%3AASH/summary?asOf=2025-03-01")) {
+            Answer first = herd.get(path).expecting(200);
+            assertThat(herd.get(path).expecting(200).text()).as(path).isEqualTo(first.text());
+            // who may not see the herd does not see what was kept either
+            herd.withKey(TestHerd.key("read", TestHerd.make().code(), null))
+                    .get(path)
+                    .expecting(404);
+            herd.withKey(TestHerd.key("write", herd.code(), null)).get(path).expecting(403);
+            Answer other = herd.get(path.replace("03-01", "03-02")).expecting(200);
+            assertThat(other.textAt("/asOf")).isEqualTo("2025-03-02");
+            herd.withTestDay("ASH", path.startsWith("/s") ? "2025-02-10" : "2025-02-11", 33);
+            Answer later = herd.get(path).expecting(200);
+            assertThat(later.textAt("/knownAt")).isGreaterThan(first.textAt("/knownAt"));
+            assertThat(later.header("ETag")).isNotEqualTo(first.header("ETag"));
+        }
+    }
 }

@@ -182,6 +182,65 @@ class OnceOnlyContractTest {
                 .expecting(200);
     }
 
+    @Test
+    void aHerdIsMadeOnceAndItsFirstAnswerComesAgain() {
+        TestHerd herd = herdWithCow();
+        String key = newKey();
+        String body = "{\"code\":\"o-" + UUID.randomUUID().toString().substring(0, 18)
+                + "\",\"name\":\"Once\",\"timeZone\":\"Europe/Dublin\"}";
+        Answer first = send(herd, key, "/v1/herds", body).expecting(201);
+        Answer again = send(herd, key, "/v1/herds", body).expecting(201);
+        assertThat(again.header("Idempotency-Replayed")).contains("true");
+        assertThat(again.text()).isEqualTo(first.text());
+        assertThat(again.header("Location")).isEqualTo(first.header("Location"));
+        assertThat(send(herd, key, "/v1/herds", body.replace("Once", "Twice"))
+                        .expecting(422)
+                        .textAt("/code"))
+                .isEqualTo("idempotency-key-reused");
+    }
+
+    /** Kept is the answer without its secret, so that the database never holds one. */
+    @Test
+    void keysAndFeedsAreMadeOnceAndTheirSecretIsNotShownAgain() {
+        TestHerd herd = herdWithCow();
+        String label = "once " + UUID.randomUUID();
+        Answer made = onceWithoutSecret(
+                herd,
+                "/v1/keys",
+                "{\"label\":\"" + label + "\",\"scopes\":[\"read\"],\"herds\":[\"" + herd.code() + "\"]}",
+                201,
+                "/key");
+        assertThat(herd.send("GET", "/v1/keys", null, null).at("/items").findValuesAsText("label"))
+                .containsOnlyOnce(label);
+        Answer rotated = onceWithoutSecret(
+                herd, "/v1/keys/" + made.textAt("/id") + "/rotate", "{\"overlapHours\":1}", 200, "/key");
+        assertThat(rotated.textAt("/key")).isNotEqualTo(made.textAt("/key"));
+        herd.withKey(rotated.textAt("/key")).get("").expecting(200);
+        onceWithoutSecret(
+                herd,
+                "/v1/feeds",
+                "{\"herd\":\"" + herd.code() + "\",\"report\":\"test-days\",\"expiresOn\":\""
+                        + java.time.LocalDate.now().plusDays(30) + "\"}",
+                201,
+                "/address");
+    }
+
+    private Answer onceWithoutSecret(TestHerd herd, String path, String body, int status, String secret) {
+        String key = newKey();
+        Answer first = send(herd, key, path, body).expecting(status);
+        assertThat(first.textAt(secret)).isNotBlank();
+        Answer again = send(herd, key, path, body).expecting(status);
+        assertThat(again.header("Idempotency-Replayed")).contains("true");
+        assertThat(again.textAt("/id")).isEqualTo(first.textAt("/id"));
+        assertThat(again.at(secret).isMissingNode()).isTrue();
+        assertThat(again.text()).doesNotContain(first.textAt(secret));
+        return first;
+    }
+
+    private static Answer send(TestHerd herd, String key, String path, String body) {
+        return herd.send("POST", path, TestHerd.JSON, body, Map.of("Idempotency-Key", key));
+    }
+
     private void claim(String key, Instant at) throws SQLException {
         try (Connection connection = database.getConnection();
                 PreparedStatement insert = connection.prepareStatement(

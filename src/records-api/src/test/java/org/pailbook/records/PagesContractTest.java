@@ -148,7 +148,7 @@ class PagesContractTest {
             String html = read(herd, rest + "?asOf=" + DAY);
             assertThat(html)
                     .as(rest)
-                    .contains("<html lang=\"en\">", "<h1>", "</html>")
+                    .contains("<html lang=\"en\" dir=\"ltr\">", "<h1>", "</html>")
                     .doesNotContain("<script", "style=", " onload=\"", "NaN")
                     .containsOnlyOnce("<h1>");
             assertThat(html.replace("xmlns=\"http://www.w3.org/2000/svg\"", ""))

@@ -29,6 +29,11 @@ record RecordExamples(String kind, String members, String changed, String other,
                     .changing("\"pregnant\"", "\"empty\"")
                     .apart("2025-12-20", "2025-12-27"),
             of(
+                            "breeding-decisions",
+                            COW + "\"date\":\"2025-11-12\",\"decision\":\"doNotBreed\",\"reason\":\"third mastitis\"")
+                    .changing("third mastitis", "lame")
+                    .apart("2025-11-12", "2025-12-12"),
+            of(
                             "treatments",
                             COW
                                     + "\"startedOn\":\"2025-11-12\",\"productName\":\"from the blue box\",\"milkWithheldUntil\":\"2025-11-19\",\"meatWithheldUntil\":\"2025-11-28\"")

@@ -25,7 +25,7 @@ class SampleHerdContractTest {
     /** A day in the middle, when some are dry, and one after the last row of the files. */
     private static final List<LocalDate> DAYS = List.of(LocalDate.of(2025, 9, 30), LocalDate.of(2026, 10, 31));
 
-    private static final List<String> KINDS = List.of(
+    static final List<String> KINDS = List.of(
             "animals",
             "calvings",
             "test-days",
@@ -33,11 +33,14 @@ class SampleHerdContractTest {
             "departures",
             "services",
             "pregnancy-checks",
+            "breeding-decisions",
             "treatments",
             "foremilk-checks",
             "milkings",
             "tank-readings",
-            "tank-pickups");
+            "tank-pickups",
+            "prices",
+            "settings");
 
     private static TestHerd herd;
 
@@ -73,8 +76,11 @@ class SampleHerdContractTest {
                 Map.entry("departures", 78),
                 Map.entry("services", 471),
                 Map.entry("pregnancy-checks", 232),
-                Map.entry("treatments", 23),
-                Map.entry("foremilk-checks", 46),
+                Map.entry("breeding-decisions", 29),
+                Map.entry("prices", 2),
+                Map.entry("settings", 2),
+                Map.entry("treatments", 25),
+                Map.entry("foremilk-checks", 50),
                 Map.entry("milkings", 90),
                 Map.entry("tank-readings", 31),
                 Map.entry("tank-pickups", 31));
@@ -233,7 +239,7 @@ class SampleHerdContractTest {
     }
 
     /** Every member shown is answered so; numbers are shown with one decimal. */
-    private static void assertShown(String place, JsonNode shown, JsonNode real) {
+    static void assertShown(String place, JsonNode shown, JsonNode real) {
         if (shown.isObject()) {
             shown.properties().forEach(member -> {
                 assertThat(real.has(member.getKey()))

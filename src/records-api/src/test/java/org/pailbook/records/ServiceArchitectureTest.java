@@ -44,7 +44,8 @@ class ServiceArchitectureTest {
         "..records.calculate..",
         "..records.feed..",
         "..records.report..",
-        "..records.page.."
+        "..records.page..",
+        "..records.key.."
     };
 
     private static final JavaClasses SERVICE = new ClassFileImporter()

@@ -23,6 +23,7 @@ record StoredRows(Map<String, Long> counts) {
         "milking",
         "service",
         "pregnancy_check",
+        "breeding_decision",
         "treatment",
         "foremilk_check",
         "tank_reading",

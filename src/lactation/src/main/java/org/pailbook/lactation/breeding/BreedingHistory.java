@@ -4,9 +4,9 @@ import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.function.Function;
 import org.pailbook.lactation.event.Abortion;
+import org.pailbook.lactation.event.BreedingDecision;
 import org.pailbook.lactation.event.Calving;
 import org.pailbook.lactation.event.Departure;
 import org.pailbook.lactation.event.DryOff;
@@ -18,7 +18,7 @@ import org.pailbook.lactation.event.PregnancyCheck;
  * of entry and a record sent again change nothing.
  *
  * @param breed ICAR code or name; empty text if not recorded
- * @param doNotBreedFrom first day on which the farm will not have her served; empty while it will
+ * @param decisions of the farm, whether she is to be served
  */
 public record BreedingHistory(
         String breed,
@@ -28,21 +28,21 @@ public record BreedingHistory(
         List<Abortion> abortions,
         List<DryOff> dryOffs,
         List<Departure> departures,
-        Optional<LocalDate> doNotBreedFrom) {
+        List<BreedingDecision> decisions) {
 
     /** Nothing on record. */
     public static final BreedingHistory NONE =
-            new BreedingHistory("", List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), Optional.empty());
+            new BreedingHistory("", List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
 
     public BreedingHistory {
         Objects.requireNonNull(breed, "breed");
-        Objects.requireNonNull(doNotBreedFrom, "doNotBreedFrom");
         calvings = sorted(calvings, Calving::date);
         inseminations = sorted(inseminations, Insemination::date);
         checks = sorted(checks, PregnancyCheck::date);
         abortions = sorted(abortions, Abortion::date);
         dryOffs = sorted(dryOffs, DryOff::date);
         departures = sorted(departures, Departure::date);
+        decisions = sorted(decisions, BreedingDecision::date);
     }
 
     private static <E> List<E> sorted(List<E> events, Function<E, LocalDate> date) {
@@ -66,41 +66,38 @@ public record BreedingHistory(
                 upTo(day, abortions, Abortion::date),
                 upTo(day, dryOffs, DryOff::date),
                 upTo(day, departures, Departure::date),
-                doNotBreedFrom.filter(from -> !from.isAfter(day)));
+                upTo(day, decisions, BreedingDecision::date));
     }
 
     public BreedingHistory withBreed(String name) {
-        return new BreedingHistory(
-                name, calvings, inseminations, checks, abortions, dryOffs, departures, doNotBreedFrom);
+        return new BreedingHistory(name, calvings, inseminations, checks, abortions, dryOffs, departures, decisions);
     }
 
     public BreedingHistory withCalvings(List<Calving> all) {
-        return new BreedingHistory(breed, all, inseminations, checks, abortions, dryOffs, departures, doNotBreedFrom);
+        return new BreedingHistory(breed, all, inseminations, checks, abortions, dryOffs, departures, decisions);
     }
 
     public BreedingHistory withInseminations(List<Insemination> all) {
-        return new BreedingHistory(breed, calvings, all, checks, abortions, dryOffs, departures, doNotBreedFrom);
+        return new BreedingHistory(breed, calvings, all, checks, abortions, dryOffs, departures, decisions);
     }
 
     public BreedingHistory withChecks(List<PregnancyCheck> all) {
-        return new BreedingHistory(breed, calvings, inseminations, all, abortions, dryOffs, departures, doNotBreedFrom);
+        return new BreedingHistory(breed, calvings, inseminations, all, abortions, dryOffs, departures, decisions);
     }
 
     public BreedingHistory withAbortions(List<Abortion> all) {
-        return new BreedingHistory(breed, calvings, inseminations, checks, all, dryOffs, departures, doNotBreedFrom);
+        return new BreedingHistory(breed, calvings, inseminations, checks, all, dryOffs, departures, decisions);
     }
 
     public BreedingHistory withDryOffs(List<DryOff> all) {
-        return new BreedingHistory(breed, calvings, inseminations, checks, abortions, all, departures, doNotBreedFrom);
+        return new BreedingHistory(breed, calvings, inseminations, checks, abortions, all, departures, decisions);
     }
 
     public BreedingHistory withDepartures(List<Departure> all) {
-        return new BreedingHistory(breed, calvings, inseminations, checks, abortions, dryOffs, all, doNotBreedFrom);
+        return new BreedingHistory(breed, calvings, inseminations, checks, abortions, dryOffs, all, decisions);
     }
 
-    /** The farm will not have her served from that day on. */
-    public BreedingHistory withDoNotBreedFrom(LocalDate day) {
-        return new BreedingHistory(
-                breed, calvings, inseminations, checks, abortions, dryOffs, departures, Optional.of(day));
+    public BreedingHistory withDecisions(List<BreedingDecision> all) {
+        return new BreedingHistory(breed, calvings, inseminations, checks, abortions, dryOffs, departures, all);
     }
 }

@@ -70,7 +70,7 @@ public final class BreedingIntervals {
     public Measured daysOpenSoFar() {
         List<BreedingRecord> open = cows.stream()
                 .filter(cow -> cow.state() == State.OPEN || cow.state() == State.SERVED)
-                .filter(cow -> cow.now().doNotBreedFrom().isEmpty())
+                .filter(cow -> cow.now().notToBeBred().isEmpty())
                 .filter(cow -> cow.daysSinceCalving().orElse(-1) >= settings.waitingDays())
                 .toList();
         return mean(

@@ -43,7 +43,12 @@ public enum BreedingList {
             "dueToCalve",
             "Pregnant and expected to calve within 21 days, or past that day.",
             HowKnown.COMMON_PRACTICE,
-            "common practice, no source");
+            "common practice, no source"),
+    NOT_TO_BREED(
+            "notToBreed",
+            "Marked not to be bred, by the farm's choice, until it says otherwise; on no list to serve her.",
+            HowKnown.OURS,
+            "as entered");
 
     private final String wireName;
     private final String rule;

@@ -16,7 +16,7 @@ import java.util.stream.Stream;
  * @param pregnancies in order of day; the last may go on
  * @param nextCalving the calving that ended it
  * @param leftOn the day she left the herd in it
- * @param doNotBreedFrom first day she is not to be served, if it lies in it
+ * @param putAside times in it in which she was not to be served, by the farm's choice; in order of day
  */
 public record BreedingPeriod(
         String animal,
@@ -26,7 +26,7 @@ public record BreedingPeriod(
         List<Pregnancy> pregnancies,
         Optional<LocalDate> nextCalving,
         Optional<LocalDate> leftOn,
-        Optional<LocalDate> doNotBreedFrom) {
+        List<PutAside> putAside) {
 
     public BreedingPeriod {
         Objects.requireNonNull(animal, "animal");
@@ -35,7 +35,7 @@ public record BreedingPeriod(
         pregnancies = List.copyOf(pregnancies);
         Objects.requireNonNull(nextCalving, "nextCalving");
         Objects.requireNonNull(leftOn, "leftOn");
-        Objects.requireNonNull(doNotBreedFrom, "doNotBreedFrom");
+        putAside = List.copyOf(putAside);
     }
 
     /** The pregnancy that goes on. */
@@ -49,14 +49,22 @@ public record BreedingPeriod(
         return services.isEmpty() ? Optional.empty() : Optional.of(services.get(services.size() - 1));
     }
 
+    /** The farm's choice not to have her served, while it holds. */
+    public Optional<PutAside> notToBeBred() {
+        return putAside.isEmpty()
+                ? Optional.empty()
+                : Optional.of(putAside.get(putAside.size() - 1))
+                        .filter(time -> time.until().isEmpty());
+    }
+
     /** First day after the waiting period; empty for a heifer. */
     Optional<LocalDate> waitingEnd(int waitingDays) {
         return calving.map(day -> day.plusDays(waitingDays));
     }
 
-    /** Last day on which she could have been served on purpose: the day before she left, calved or was put aside; empty while none of these. */
+    /** Last day on which she could have been served on purpose: the day before she left, calved or was put aside for good; empty while none of these. */
     Optional<LocalDate> lastDayAtRisk() {
-        return Stream.of(nextCalving, leftOn, doNotBreedFrom)
+        return Stream.of(nextCalving, leftOn, notToBeBred().map(PutAside::from))
                 .flatMap(Optional::stream)
                 .min(LocalDate::compareTo)
                 .map(day -> day.minusDays(1));

@@ -144,7 +144,9 @@ public record BreedingRecord(
                 walk.pregnancies(),
                 to.map(Start::day),
                 within(known.departures().stream().map(Departure::date), from, to),
-                within(known.doNotBreedFrom().stream(), from, to));
+                PutAside.of(known.decisions()).stream()
+                        .flatMap(time -> time.within(from.map(Start::day), to.map(Start::day)).stream())
+                        .toList());
     }
 
     private static Optional<LocalDate> within(Stream<LocalDate> days, Optional<Start> from, Optional<Start> to) {

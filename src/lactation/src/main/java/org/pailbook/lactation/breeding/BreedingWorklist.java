@@ -66,7 +66,10 @@ public final class BreedingWorklist {
 
     private void openLists(BreedingRecord cow, List<ListedCow> lists) {
         BreedingPeriod now = cow.now();
-        boolean mayBeBred = now.doNotBreedFrom().isEmpty();
+        boolean mayBeBred = now.notToBeBred().isEmpty();
+        now.notToBeBred()
+                .ifPresent(time ->
+                        lists.add(new ListedCow(cow, BreedingList.NOT_TO_BREED, time.from(), notToBreedWords(time))));
         if (mayBeBred && now.calving().isPresent()) {
             int days = cow.daysSinceCalving().orElseThrow();
             int since = cow.daysSinceService().orElse(CYCLE_EARLY_DAYS);
@@ -94,6 +97,11 @@ public final class BreedingWorklist {
                     open + " services since " + (now.calving().isPresent() ? "calving" : "the first")
                             + " did not take."));
         }
+    }
+
+    private static String notToBreedWords(PutAside time) {
+        return "Not to be bred since " + time.from() + ", by the farm's choice"
+                + (time.reason().isBlank() ? "; no reason recorded." : ": " + time.reason() + ".");
     }
 
     private String toBreedWords(BreedingRecord cow, int days) {

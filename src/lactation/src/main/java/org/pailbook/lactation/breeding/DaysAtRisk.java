@@ -8,7 +8,7 @@ import java.util.Optional;
 
 /**
  * The days on which a cow could have become pregnant on purpose: from the end of the waiting period to her conception, and again from the
- * day after a loss; up to the day before she left, calved or was put aside.
+ * day after a loss; up to the day before she left, calved or was put aside. Days on which she was put aside for a time count nowhere.
  */
 final class DaysAtRisk {
     /**
@@ -23,11 +23,13 @@ final class DaysAtRisk {
     private final List<Run> runs;
     private final LocalDate lastDay;
     private final boolean conceivedEarly;
+    private final List<PutAside> putAside;
 
-    private DaysAtRisk(List<Run> runs, LocalDate lastDay, boolean conceivedEarly) {
+    private DaysAtRisk(List<Run> runs, LocalDate lastDay, boolean conceivedEarly, List<PutAside> putAside) {
         this.runs = runs;
         this.lastDay = lastDay;
         this.conceivedEarly = conceivedEarly;
+        this.putAside = putAside;
     }
 
     /** Of one period up to a day; none for a heifer, who has no waiting period. */
@@ -46,7 +48,8 @@ final class DaysAtRisk {
                 boolean early = conception.get().isBefore(from.get());
                 before |= early;
                 if (!early && !conception.get().isAfter(lastDay)) {
-                    runs.add(new Run(from.get(), conception.get(), true));
+                    boolean onPurpose = period.putAside().stream().noneMatch(time -> time.holdsOn(conception.get()));
+                    runs.add(new Run(from.get(), conception.get(), onPurpose));
                 } else if (!early && !from.get().isAfter(lastDay)) {
                     runs.add(new Run(from.get(), lastDay, false));
                 }
@@ -59,7 +62,7 @@ final class DaysAtRisk {
                     .map(day -> day.isBefore(waitingEnd) ? waitingEnd : day);
         }
         from.filter(day -> !day.isAfter(lastDay)).ifPresent(day -> runs.add(new Run(day, lastDay, false)));
-        return new DaysAtRisk(runs, lastDay, before);
+        return new DaysAtRisk(runs, lastDay, before, period.putAside());
     }
 
     /** Whether a pregnancy of the period began before the waiting period ended. */
@@ -71,6 +74,25 @@ final class DaysAtRisk {
         return runs;
     }
 
+    /** The first run, cut off where she was put aside; empty if she was so when it began. */
+    Optional<Run> first() {
+        if (runs.isEmpty()) {
+            return Optional.empty();
+        }
+        Run run = runs.get(0);
+        return putAside.stream()
+                .filter(time -> time.days(run.from(), run.to()) > 0)
+                .findFirst()
+                .map(time -> Optional.of(new Run(run.from(), time.from().minusDays(1), false))
+                        .filter(cut -> !cut.to().isBefore(cut.from())))
+                .orElse(Optional.of(run));
+    }
+
+    private long days(LocalDate first, LocalDate last) {
+        long aside = putAside.stream().mapToLong(time -> time.days(first, last)).sum();
+        return Math.max(0, ChronoUnit.DAYS.between(first, last) + 1) - aside;
+    }
+
     /** Days at risk in a cycle, her own conception in it not shortening them. */
     int inCycle(LocalDate first, LocalDate last) {
         LocalDate end = last.isBefore(lastDay) ? last : lastDay;
@@ -78,7 +100,7 @@ final class DaysAtRisk {
             if (!run.from().isAfter(end) && !run.to().isBefore(first)) {
                 LocalDate from = run.from().isAfter(first) ? run.from() : first;
                 LocalDate to = run.conceived() ? end : run.to().isBefore(end) ? run.to() : end;
-                return Math.toIntExact(ChronoUnit.DAYS.between(from, to)) + 1;
+                return Math.toIntExact(days(from, to));
             }
         }
         return 0;
@@ -90,7 +112,7 @@ final class DaysAtRisk {
         for (Run run : runs) {
             LocalDate from = run.from().isAfter(first) ? run.from() : first;
             LocalDate to = run.to().isBefore(last) ? run.to() : last;
-            days += Math.max(0, ChronoUnit.DAYS.between(from, to) + 1);
+            days += days(from, to);
         }
         return Math.toIntExact(days);
     }

@@ -77,11 +77,11 @@ public final class TimeToPregnancy implements PublishedMethod {
     }
 
     private static Optional<Followed> follow(BreedingPeriod period, LocalDate start, int waitingDays, LocalDate asOf) {
-        DaysAtRisk risk = DaysAtRisk.of(period, waitingDays, asOf);
-        if (risk.runs().isEmpty() || !risk.runs().get(0).from().equals(start)) {
+        Optional<DaysAtRisk.Run> run = DaysAtRisk.of(period, waitingDays, asOf).first();
+        if (run.isEmpty() || !run.get().from().equals(start)) {
             return Optional.empty();
         }
-        DaysAtRisk.Run first = risk.runs().get(0);
+        DaysAtRisk.Run first = run.get();
         LocalDate end = first.conceived()
                 ? first.to()
                 : period.services().stream()

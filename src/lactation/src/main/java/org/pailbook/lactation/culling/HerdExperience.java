@@ -71,6 +71,11 @@ public record HerdExperience(
         return (1 - weightOfOwn) * reference + weightOfOwn * own;
     }
 
+    /** How far its own exits are believed against the reference, 0 to 1. */
+    public double exitWeight() {
+        return weight(freshCowMonths + laterCowMonths);
+    }
+
     static double weight(double observations) {
         return observations / (observations + HALF_BELIEVED);
     }

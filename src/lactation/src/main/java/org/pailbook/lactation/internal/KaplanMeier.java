@@ -71,6 +71,25 @@ public final class KaplanMeier {
         return new KaplanMeier(steps, times.length);
     }
 
+    /**
+     * The same product where the numbers at risk are known and need not shrink from step to step, as in a life table by age.
+     *
+     * @param atRisk of step 1, 2 and so on, above 0
+     * @param events at each
+     */
+    public static Step lastOfCounts(int[] atRisk, int[] events) {
+        double share = 1;
+        double greenwood = 0;
+        for (int i = 0; i < atRisk.length; i++) {
+            share *= 1 - (double) events[i] / atRisk[i];
+            greenwood += (double) events[i] / ((double) atRisk[i] * (atRisk[i] - events[i]));
+        }
+        int last = atRisk.length - 1;
+        return share == 1
+                ? new Step(atRisk.length, atRisk[last], events[last], 1, 0, 1, 1)
+                : step(atRisk.length, atRisk[last], events[last], share, greenwood);
+    }
+
     private static Step step(double time, int atRisk, int events, double share, double greenwood) {
         if (share <= 0) {
             return new Step(time, atRisk, events, 0, 0, 0, 0);

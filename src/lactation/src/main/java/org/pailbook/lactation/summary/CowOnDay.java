@@ -9,8 +9,10 @@ import org.pailbook.lactation.accumulation.TestIntervalMethod;
 import org.pailbook.lactation.day.DaysInMilk;
 import org.pailbook.lactation.projection.Projection305;
 import org.pailbook.lactation.testday.AssembledLactation;
+import org.pailbook.lactation.testday.AssemblyRules;
 import org.pailbook.lactation.testday.CowHistory;
 import org.pailbook.lactation.testday.CowLactations;
+import org.pailbook.lactation.testday.DatedLimits;
 import org.pailbook.lactation.testday.LactationAssembly;
 import org.pailbook.lactation.testday.TestDay;
 
@@ -39,8 +41,14 @@ public record CowOnDay(String animal, String breed, CowLactations lactations, bo
      * @param breed ICAR code or name; empty text if not recorded
      */
     public static CowOnDay of(String animal, CowHistory history, String breed, LocalDate asOf) {
+        return of(animal, history, breed, asOf, DatedLimits.PUBLISHED);
+    }
+
+    /** The same where the farm has limits of its own. */
+    public static CowOnDay of(String animal, CowHistory history, String breed, LocalDate asOf, DatedLimits limits) {
         CowHistory known = history.asOf(asOf);
-        CowLactations lactations = LactationAssembly.ofOurRules().assemble(known, asOf);
+        CowLactations lactations =
+                LactationAssembly.by(AssemblyRules.OURS, limits).assemble(known, asOf);
         Optional<LocalDate> calved =
                 lactations.latest().map(latest -> latest.lactation().calvingDate());
         boolean left = known.departures().stream()

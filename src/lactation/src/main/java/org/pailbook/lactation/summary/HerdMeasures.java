@@ -89,6 +89,23 @@ public final class HerdMeasures {
             "calvings in the time looked at that are 60 days ago or more",
             FETROW);
 
+    public static final Measure AGE_AT_FIRST_CALVING = Measure.of(
+            "age-at-first-calving",
+            "Median age at the first calving",
+            "first calvings of the year of animals whose birth is on record",
+            "first calvings of the year",
+            COMMON);
+    public static final Measure STAYABILITY_TO_THIRD = Measure.of(
+            "stayability-to-third-lactation",
+            "Share of the cows that come from a first to a third calving: shares of the first and second lactations, multiplied",
+            "first and second lactations followed by a calving",
+            "first and second lactations that began 600 days ago or earlier and ended by a calving or an exit",
+            new Citation(
+                    "Kaplan and Meier",
+                    1958,
+                    "J. Am. Stat. Assoc. 53:457-481, product of the steps; lactations as steps are ours",
+                    HowKnown.FROM_MEMORY));
+
     private HerdMeasures() {}
 
     public static List<Measure> all() {
@@ -106,6 +123,8 @@ public final class HerdMeasures {
                 PERSISTENCY,
                 TURNOVER,
                 DEATH_RATE,
-                EARLY_EXITS);
+                EARLY_EXITS,
+                AGE_AT_FIRST_CALVING,
+                STAYABILITY_TO_THIRD);
     }
 }

@@ -24,19 +24,20 @@ import org.pailbook.lactation.testday.AssemblyRules.MissingDryOff;
  */
 public final class LactationAssembly {
     private final AssemblyRules rules;
-    private final ValueLimits limits;
+    private final DatedLimits limits;
 
-    private LactationAssembly(AssemblyRules rules, ValueLimits limits) {
+    private LactationAssembly(AssemblyRules rules, DatedLimits limits) {
         this.rules = rules;
         this.limits = limits;
     }
 
     /** With our rules and the limits shipped. */
     public static LactationAssembly ofOurRules() {
-        return by(AssemblyRules.OURS, ValueLimits.PUBLISHED);
+        return by(AssemblyRules.OURS, DatedLimits.PUBLISHED);
     }
 
-    public static LactationAssembly by(AssemblyRules rules, ValueLimits limits) {
+    /** @param limits those of its day hold for an event */
+    public static LactationAssembly by(AssemblyRules rules, DatedLimits limits) {
         return new LactationAssembly(rules, limits);
     }
 
@@ -132,7 +133,8 @@ public final class LactationAssembly {
         }
 
         private void checkInterval(LocalDate from, LocalDate to) {
-            limits.check("calvingIntervalDays", daysBetween(from, to), BreedGroup.UNKNOWN)
+            limits.on(to)
+                    .check("calvingIntervalDays", daysBetween(from, to), BreedGroup.UNKNOWN)
                     .map(finding -> finding.withDate(to))
                     .ifPresent(findings.get(findings.size() - 1)::add);
         }
@@ -143,7 +145,8 @@ public final class LactationAssembly {
             }
             LocalDate first = starts.get(0).date();
             long months = ChronoUnit.MONTHS.between(history.birthDate().get(), first);
-            limits.check("ageAtFirstCalvingMonths", months, BreedGroup.UNKNOWN)
+            limits.on(first)
+                    .check("ageAtFirstCalvingMonths", months, BreedGroup.UNKNOWN)
                     .map(finding -> finding.withDate(first))
                     .ifPresent(findings.get(0)::add);
         }
@@ -161,7 +164,8 @@ public final class LactationAssembly {
                     .toList();
             Lactation open = Lactation.inMilk(parity, calvingDate, tests);
             for (TestDay test : open.testDays()) {
-                limits.check("daysInMilk", open.daysInMilk(test.date()), BreedGroup.UNKNOWN)
+                limits.on(test.date())
+                        .check("daysInMilk", open.daysInMilk(test.date()), BreedGroup.UNKNOWN)
                         .map(finding -> finding.withDate(test.date()))
                         .ifPresent(own::add);
             }

@@ -23,18 +23,20 @@ public final class OddTestDays {
      * The same tests, in order of date, each with what is odd about it.
      *
      * @param calvings days on which she calved: no test is compared over a calving
+     * @param limits those of a test's day hold for it
      */
-    public static List<TestDay> named(List<TestDay> tests, List<LocalDate> calvings, BreedGroup breeds) {
+    public static List<TestDay> named(
+            List<TestDay> tests, List<LocalDate> calvings, BreedGroup breeds, DatedLimits limits) {
         List<TestDay> named = new ArrayList<>();
         TestDay before = null;
         for (TestDay test :
                 tests.stream().sorted(Comparator.comparing(TestDay::date)).toList()) {
             List<Finding> odd = new ArrayList<>();
-            ValueLimits.PUBLISHED.check(test, breeds).stream()
+            limits.on(test.date()).check(test, breeds).stream()
                     .filter(finding -> finding.code() == FindingCode.IMPLAUSIBLE)
                     .forEach(odd::add);
             if (before != null && areComparable(before, test, calvings)) {
-                addChange(odd, before, test);
+                addChange(odd, before, test, limits.on(test.date()));
             }
             named.add(test.withNotes(odd));
             before = test.milkKg().isPresent() ? test : before;
@@ -49,15 +51,14 @@ public final class OddTestDays {
                 && calvings.stream().noneMatch(calved -> calved.isAfter(before.date()) && !calved.isAfter(test.date()));
     }
 
-    private static void addChange(List<Finding> odd, TestDay before, TestDay test) {
+    private static void addChange(List<Finding> odd, TestDay before, TestDay test, ValueLimits limits) {
         double was = before.milkKg().getAsDouble();
         double is = test.milkKg().getAsDouble();
-        ValueLimits.PUBLISHED
-                .of(CHANGE, ValueLimit.Layer.USUAL, BreedGroup.UNKNOWN)
+        limits.of(CHANGE, ValueLimit.Layer.USUAL, BreedGroup.UNKNOWN)
                 .filter(limit -> !limit.holds((is - was) / was * 100))
                 .ifPresent(limit -> odd.add(Finding.on(test.date(), FindingCode.MILK_CHANGE)
                         .withField("milkKg")
                         .withSeen(is + " kg after " + was + " kg on " + before.date())
-                        .withExpected(limit.words() + " from the test before")));
+                        .withExpected(limits.told(limit, " from the test before"))));
     }
 }

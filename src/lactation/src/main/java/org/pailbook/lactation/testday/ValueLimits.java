@@ -8,12 +8,14 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.finding.FindingCode;
 import org.pailbook.lactation.method.HowKnown;
@@ -23,7 +25,8 @@ import org.pailbook.lactation.testday.ValueLimit.Layer;
  * What values are possible, accepted and usual, in three layers. What is impossible is refused at entry; a value outside the accepted
  * range is flagged and not used until confirmed; one outside the usual range is used and questioned. Real cows leave the two inner ranges.
  *
- * <p>{@link #PUBLISHED} holds ICAR's ranges and our own, each with its source; {@link #with} lays a farm's own limit over it.
+ * <p>{@link #PUBLISHED} holds ICAR's ranges and our own, each with its source; {@link #with} lays a farm's own limit over it, and {@link
+ * #withWiderUsual} lets a farm be asked less often, whatever else holds.
  */
 public final class ValueLimits {
     /** The limits shipped with the library. */
@@ -35,11 +38,13 @@ public final class ValueLimits {
     private record Asked(String field, Layer layer, BreedGroup breeds) {}
 
     private final List<ValueLimit> limits;
+    private final Set<ValueLimit> own;
     /** worked out beforehand: every test day of every cow is held against them, again and again */
     private final Map<Asked, ValueLimit> widest = new HashMap<>();
 
-    private ValueLimits(List<ValueLimit> limits) {
+    private ValueLimits(List<ValueLimit> limits, Set<ValueLimit> own) {
         this.limits = List.copyOf(limits);
+        this.own = Set.copyOf(own);
         for (ValueLimit limit : limits) {
             for (BreedGroup breeds : BreedGroup.values()) {
                 if (breeds == BreedGroup.UNKNOWN || limit.breeds() == BreedGroup.UNKNOWN || limit.breeds() == breeds) {
@@ -55,12 +60,78 @@ public final class ValueLimits {
     }
 
     /** These limits with one more, which replaces the one of the same field, layer and breeds. */
-    public ValueLimits with(ValueLimit own) {
+    public ValueLimits with(ValueLimit added) {
         List<ValueLimit> all = new ArrayList<>(limits);
-        all.removeIf(limit ->
-                limit.field().equals(own.field()) && limit.layer() == own.layer() && limit.breeds() == own.breeds());
-        all.add(own);
-        return new ValueLimits(all);
+        all.removeIf(limit -> limit.field().equals(added.field())
+                && limit.layer() == added.layer()
+                && limit.breeds() == added.breeds());
+        all.add(added);
+        Set<ValueLimit> owned = new HashSet<>(own);
+        owned.add(added);
+        return new ValueLimits(all, owned);
+    }
+
+    /**
+     * These limits with the usual range of a field moved outwards.
+     *
+     * @param least new lower end; empty to leave it
+     * @param most new upper end; empty to leave it
+     * @param setBy who moved it, as findings are to say: {@code set by the herd from 2026-02-01}
+     * @throws IllegalArgumentException if the field has no usual range, or {@link #mayBeWidened} says no
+     */
+    public ValueLimits withWiderUsual(String field, OptionalDouble least, OptionalDouble most, String setBy) {
+        ValueLimit usual = usual(field);
+        if (!mayBeWidened(field, least, most)) {
+            throw new IllegalArgumentException(field + " (" + least + " to " + most + ") must be wider than "
+                    + usual.words() + " and within "
+                    + furthest(field).map(ValueLimit::words).orElse("any"));
+        }
+        return with(new ValueLimit(
+                field,
+                usual.unit(),
+                Layer.USUAL,
+                usual.breeds(),
+                least.isPresent() ? least : usual.least(),
+                most.isPresent() ? most : usual.most(),
+                HowKnown.OURS,
+                setBy));
+    }
+
+    /** Whether the usual range of a field may be moved so: outwards, and not beyond what is accepted or possible. */
+    public boolean mayBeWidened(String field, OptionalDouble least, OptionalDouble most) {
+        ValueLimit usual = usual(field);
+        boolean outwards =
+                least.orElse(Double.NEGATIVE_INFINITY) <= usual.least().orElse(Double.NEGATIVE_INFINITY)
+                        && most.orElse(Double.POSITIVE_INFINITY) >= usual.most().orElse(Double.POSITIVE_INFINITY);
+        return outwards
+                && furthest(field)
+                        .filter(limit -> least.isPresent() && !limit.holds(least.getAsDouble())
+                                || most.isPresent() && !limit.holds(most.getAsDouble()))
+                        .isEmpty();
+    }
+
+    /** The fields that have a usual range, in the order of the table. */
+    public List<String> usualFields() {
+        return limits.stream()
+                .filter(limit -> limit.layer() == Layer.USUAL)
+                .map(ValueLimit::field)
+                .distinct()
+                .toList();
+    }
+
+    /** How far the usual range of a field may be moved: to where values are no longer accepted, else no longer possible. */
+    public Optional<ValueLimit> furthest(String field) {
+        return of(field, Layer.ACCEPTED, BreedGroup.UNKNOWN).or(() -> of(field, Layer.POSSIBLE, BreedGroup.UNKNOWN));
+    }
+
+    private ValueLimit usual(String field) {
+        return of(field, Layer.USUAL, BreedGroup.UNKNOWN)
+                .orElseThrow(() -> new IllegalArgumentException(field + " has no usual range"));
+    }
+
+    /** A limit in words, with who set it if it is not one of those shipped. */
+    String told(ValueLimit limit, String of) {
+        return limit.words() + of + (own.contains(limit) ? ", " + limit.source() : "");
     }
 
     /**
@@ -102,7 +173,7 @@ public final class ValueLimits {
                         Finding.of(layer == Layer.ACCEPTED ? FindingCode.OUT_OF_RANGE : FindingCode.IMPLAUSIBLE)
                                 .withField(field)
                                 .withSeen(value + unit)
-                                .withExpected(limit.get().words()));
+                                .withExpected(told(limit.get(), "")));
             }
         }
         return Optional.empty();
@@ -134,10 +205,12 @@ public final class ValueLimits {
     private static ValueLimits read(String resource) {
         try (InputStream in = Objects.requireNonNull(ValueLimits.class.getResourceAsStream(resource), resource);
                 BufferedReader reader = new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8))) {
-            return new ValueLimits(reader.lines()
-                    .filter(line -> !line.startsWith("#") && !line.startsWith("field,"))
-                    .map(ValueLimits::parse)
-                    .toList());
+            return new ValueLimits(
+                    reader.lines()
+                            .filter(line -> !line.startsWith("#") && !line.startsWith("field,"))
+                            .map(ValueLimits::parse)
+                            .toList(),
+                    Set.of());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -84,6 +84,7 @@ public final class WithheldMilk {
         if (treatment.milkWithheldUntil().isEmpty()) {
             return Optional.of(new WithheldReason(
                     WithheldReason.Kind.TREATMENT_END_NOT_ENTERED,
+                    Optional.empty(),
                     since,
                     Optional.empty(),
                     treatment.by(),
@@ -95,6 +96,7 @@ public final class WithheldMilk {
                 ? Optional.empty()
                 : Optional.of(new WithheldReason(
                         WithheldReason.Kind.TREATMENT,
+                        Optional.empty(),
                         since,
                         Optional.of(end),
                         treatment.by(),
@@ -119,6 +121,7 @@ public final class WithheldMilk {
         }
         return since.map(check -> new WithheldReason(
                 WithheldReason.Kind.FOREMILK,
+                Optional.of(quarter),
                 check.at(),
                 Optional.empty(),
                 check.by(),
@@ -132,6 +135,7 @@ public final class WithheldMilk {
         return withheld
                 ? Optional.of(new WithheldReason(
                         WithheldReason.Kind.COLOSTRUM,
+                        Optional.empty(),
                         calving.atStartOfDay(),
                         Optional.of(end),
                         "",

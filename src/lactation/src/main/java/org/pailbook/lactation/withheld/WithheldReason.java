@@ -3,19 +3,26 @@ package org.pailbook.lactation.withheld;
 import java.time.LocalDateTime;
 import java.util.Objects;
 import java.util.Optional;
+import org.pailbook.lactation.event.Quarter;
 import org.pailbook.lactation.event.WithholdingEnd;
 
 /**
  * One reason why a cow's milk must stay out of the tank.
  *
  * @param kind what it is
+ * @param quarter whose foremilk it was; empty for what concerns the whole udder
  * @param since from this moment
  * @param until as entered or set; empty if no end is known: then it goes on until somebody enters one
  * @param saidBy who recorded it; empty text if not recorded
  * @param words one sentence
  */
 public record WithheldReason(
-        Kind kind, LocalDateTime since, Optional<WithholdingEnd> until, String saidBy, String words) {
+        Kind kind,
+        Optional<Quarter> quarter,
+        LocalDateTime since,
+        Optional<WithholdingEnd> until,
+        String saidBy,
+        String words) {
 
     /** What it is. */
     public enum Kind {
@@ -41,6 +48,7 @@ public record WithheldReason(
 
     public WithheldReason {
         Objects.requireNonNull(kind, "kind");
+        Objects.requireNonNull(quarter, "quarter");
         Objects.requireNonNull(since, "since");
         Objects.requireNonNull(until, "until");
         Objects.requireNonNull(saidBy, "saidBy");

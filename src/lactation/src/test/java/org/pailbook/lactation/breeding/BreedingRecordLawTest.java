@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.pailbook.lactation.breeding.BreedingRecord.State;
 import org.pailbook.lactation.breeding.CountedService.Outcome;
 import org.pailbook.lactation.event.Abortion;
+import org.pailbook.lactation.event.BreedingDecision;
 import org.pailbook.lactation.event.Calving;
 import org.pailbook.lactation.event.Departure;
 import org.pailbook.lactation.event.DryOff;
@@ -72,7 +73,11 @@ class BreedingRecordLawTest {
                     .withAbortions(abortions)
                     .withDryOffs(dryOffs)
                     .withDepartures(departures);
-            herd.add(random.nextInt(6) == 0 ? history.withDoNotBreedFrom(day.minusDays(random.nextInt(500))) : history);
+            herd.add(
+                    random.nextInt(6) == 0
+                            ? history.withDecisions(List.of(
+                                    BreedingDecision.notToBreed(day.minusDays(random.nextInt(500)), "low milk")))
+                            : history);
         }
         return herd;
     }
@@ -157,7 +162,7 @@ class BreedingRecordLawTest {
                         .as("seed " + SEED)
                         .doesNotContain(BreedingList.TO_BREED, BreedingList.TO_CHECK, BreedingList.REPEAT_BREEDER);
             }
-            if (cow.now().doNotBreedFrom().isPresent()) {
+            if (cow.now().notToBeBred().isPresent()) {
                 assertThat(lists).doesNotContain(BreedingList.TO_BREED);
             }
             for (BreedingPeriod period : cow.periods()) {

@@ -11,6 +11,7 @@ import org.pailbook.lactation.breeding.BreedingRecord.State;
 import org.pailbook.lactation.breeding.CountedService.Outcome;
 import org.pailbook.lactation.breeding.Pregnancy.Known;
 import org.pailbook.lactation.event.Abortion;
+import org.pailbook.lactation.event.BreedingDecision;
 import org.pailbook.lactation.event.Calving;
 import org.pailbook.lactation.event.Departure;
 import org.pailbook.lactation.event.DryOff;
@@ -53,9 +54,27 @@ class BreedingWorklistPublishedTest {
         assertThat(lists(81, COW)).containsExactly(BreedingList.TO_BREED, BreedingList.NOT_YET_SERVED_LATE);
         assertThat(LISTS.ofCow(on(50, COW)).get(0).why())
                 .isEqualTo("Calved 2026-01-01, 50 days ago (waiting period 50 days); not served since.");
-        assertThat(lists(60, COW.withDoNotBreedFrom(CALVED.plusDays(55)))).isEmpty();
         assertThat(lists(60, COW.withDepartures(List.of(new Departure(CALVED.plusDays(55))))))
                 .isEmpty();
+    }
+
+    @Test
+    void aCowMarkedNotToBeBredIsOnNoListToServeHerUntilTheFarmSaysOtherwise() {
+        BreedingHistory cow =
+                COW.withDecisions(List.of(BreedingDecision.notToBreed(CALVED.plusDays(55), "third mastitis")));
+        assertThat(lists(54, cow)).containsExactly(BreedingList.TO_BREED);
+        assertThat(lists(60, cow)).containsExactly(BreedingList.NOT_TO_BREED);
+        ListedCow listed = LISTS.ofCow(on(100, cow)).get(0);
+        assertThat(listed.day()).isEqualTo(CALVED.plusDays(55));
+        assertThat(listed.why()).isEqualTo("Not to be bred since 2026-02-25, by the farm's choice: third mastitis.");
+        BreedingHistory again = cow.withDecisions(List.of(
+                BreedingDecision.notToBreed(CALVED.plusDays(55), "third mastitis"),
+                BreedingDecision.breedAgain(CALVED.plusDays(90))));
+        assertThat(lists(89, again)).containsExactly(BreedingList.NOT_TO_BREED);
+        assertThat(lists(90, again)).containsExactly(BreedingList.TO_BREED, BreedingList.NOT_YET_SERVED_LATE);
+        // the choice holds over a calving: it was hers to be the last
+        BreedingHistory calved = cow.withCalvings(List.of(Calving.on(CALVED), Calving.on(CALVED.plusDays(400))));
+        assertThat(lists(460, calved)).containsExactly(BreedingList.NOT_TO_BREED);
     }
 
     @Test

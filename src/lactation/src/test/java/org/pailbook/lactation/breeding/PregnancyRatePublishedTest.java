@@ -10,6 +10,8 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.pailbook.lactation.breeding.CountedService.Outcome;
 import org.pailbook.lactation.breeding.Pregnancy.Known;
+import org.pailbook.lactation.event.BreedingDecision;
+import org.pailbook.lactation.event.Calving;
 import org.pailbook.lactation.figure.Measured;
 import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.finding.FindingCode;
@@ -110,7 +112,7 @@ class PregnancyRatePublishedTest {
                 List.of(),
                 Optional.empty(),
                 sold.leftOn(),
-                Optional.empty()));
+                List.of()));
         CycleRates rates = rates(cows);
         assertThat(rates.inseminationRiskOfYear().figure().orThrow()).isCloseTo(71.4286, within(FOUR_DECIMALS));
         // one of three pending: the middle cycle has no rate, and its cow-cycles are in no sum
@@ -153,7 +155,7 @@ class PregnancyRatePublishedTest {
                         Optional.empty())),
                 Optional.empty(),
                 Optional.empty(),
-                Optional.empty());
+                List.of());
         DaysAtRisk risk = DaysAtRisk.of(cow, 50, calving.plusDays(200));
         assertThat(risk.runs())
                 .containsExactly(
@@ -161,5 +163,26 @@ class PregnancyRatePublishedTest {
                         new DaysAtRisk.Run(lost.plusDays(1), calving.plusDays(200), false));
         assertThat(risk.inCycle(calving.plusDays(90), calving.plusDays(110))).isEqualTo(10);
         assertThat(risk.inCycle(calving.plusDays(89), calving.plusDays(109))).isEqualTo(9);
+    }
+
+    @Test
+    void aCowPutAsideForATimeIsNotAtRiskInItAndIsAgainAfterIt() {
+        // ours: days put aside count nowhere. Calved 1 January, waiting 50 days; put aside from day 60, again to be
+        // bred from day 70
+        LocalDate calving = LocalDate.of(2026, 1, 1);
+        BreedingHistory history = BreedingHistory.NONE
+                .withCalvings(List.of(Calving.on(calving)))
+                .withDecisions(List.of(
+                        BreedingDecision.notToBreed(calving.plusDays(60), "lame"),
+                        BreedingDecision.breedAgain(calving.plusDays(70))));
+        BreedingPeriod cow =
+                BreedingRecord.of("G", history, calving.plusDays(120)).now();
+        assertThat(cow.notToBeBred()).isEmpty();
+        DaysAtRisk risk = DaysAtRisk.of(cow, 50, calving.plusDays(120));
+        assertThat(risk.between(calving.plusDays(50), calving.plusDays(120))).isEqualTo(71 - 10);
+        assertThat(risk.inCycle(calving.plusDays(55), calving.plusDays(75))).isEqualTo(21 - 10);
+        assertThat(risk.first()).hasValue(new DaysAtRisk.Run(calving.plusDays(50), calving.plusDays(59), false));
+        assertThat(BreedingRecord.of("G", history, calving.plusDays(65)).now().notToBeBred())
+                .hasValue(new PutAside(calving.plusDays(60), Optional.empty(), "lame"));
     }
 }

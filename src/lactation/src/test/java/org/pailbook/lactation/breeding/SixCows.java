@@ -51,6 +51,8 @@ final class SixCows {
                 pregnancies,
                 Optional.empty(),
                 Optional.ofNullable(sold).map(LocalDate::parse),
-                Optional.ofNullable(notToBreed).map(LocalDate::parse));
+                notToBreed == null
+                        ? List.of()
+                        : List.of(new PutAside(LocalDate.parse(notToBreed), Optional.empty(), "")));
     }
 }

@@ -81,17 +81,18 @@ class DaysFromMilkingsLawTest {
     @Test
     void aJumpIsNamedWithinALactationAndNotOverACalving() {
         List<TestDay> tests = List.of(TestDay.ofMilk(DAY, 30), TestDay.ofMilk(DAY.plusDays(30), 17.9));
-        assertThat(codes(OddTestDays.named(tests, List.of(), BreedGroup.UNKNOWN).get(1)))
+        assertThat(codes(OddTestDays.named(tests, List.of(), BreedGroup.UNKNOWN, DatedLimits.PUBLISHED)
+                        .get(1)))
                 .containsExactly(FindingCode.MILK_CHANGE);
-        assertThat(codes(OddTestDays.named(tests, List.of(DAY.plusDays(10)), BreedGroup.UNKNOWN)
+        assertThat(codes(OddTestDays.named(tests, List.of(DAY.plusDays(10)), BreedGroup.UNKNOWN, DatedLimits.PUBLISHED)
                         .get(1)))
                 .isEmpty();
         List<TestDay> smaller = List.of(TestDay.ofMilk(DAY, 30), TestDay.ofMilk(DAY.plusDays(30), 18.1));
-        assertThat(codes(OddTestDays.named(smaller, List.of(), BreedGroup.UNKNOWN)
+        assertThat(codes(OddTestDays.named(smaller, List.of(), BreedGroup.UNKNOWN, DatedLimits.PUBLISHED)
                         .get(1)))
                 .isEmpty();
         List<TestDay> farApart = List.of(TestDay.ofMilk(DAY, 30), TestDay.ofMilk(DAY.plusDays(76), 10));
-        assertThat(codes(OddTestDays.named(farApart, List.of(), BreedGroup.UNKNOWN)
+        assertThat(codes(OddTestDays.named(farApart, List.of(), BreedGroup.UNKNOWN, DatedLimits.PUBLISHED)
                         .get(1)))
                 .isEmpty();
     }

@@ -93,7 +93,7 @@ class LactationAssemblyPublishedTest {
     void byTheOtherRuleAMissingDryOffMeansNoDryPeriod() {
         CowHistory history = twoCalvings().testDay(test(FIRST.plusDays(240))).build();
         AssemblyRules rules = AssemblyRules.OURS.withMissingDryOff(MissingDryOff.DAY_BEFORE_CALVING);
-        AssembledLactation first = LactationAssembly.by(rules, ValueLimits.PUBLISHED)
+        AssembledLactation first = LactationAssembly.by(rules, DatedLimits.PUBLISHED)
                 .assemble(history, TODAY)
                 .lactations()
                 .get(0);
@@ -237,7 +237,7 @@ class LactationAssemblyPublishedTest {
         // from memory: about three quarters of a term, to be set by the farm
         AssemblyRules national =
                 AssemblyRules.OURS.withAbortionCountsFromDaysPregnant(AssemblyRules.THREE_QUARTERS_OF_A_TERM_DAYS);
-        LactationAssembly byRule = LactationAssembly.by(national, ValueLimits.PUBLISHED);
+        LactationAssembly byRule = LactationAssembly.by(national, DatedLimits.PUBLISHED);
         assertThat(byRule.assemble(history.build(), TODAY).lactations()).hasSize(2);
         CowHistory early = CowHistory.builder()
                 .calving(parity(FIRST, 1))

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.time.LocalDate;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
@@ -141,9 +142,60 @@ class ValueLimitsPublishedTest {
     }
 
     @Test
+    void aFarmMayBeAskedLessOftenButNoLimitOfWhatIsAcceptedOrPossibleMoves() {
+        OptionalDouble none = OptionalDouble.empty();
+        ValueLimits limits = ValueLimits.PUBLISHED.withWiderUsual(
+                "fatPct", none, OptionalDouble.of(8), "set by the herd from 2026-02-01");
+        assertThat(limits.check("fatPct", 7.5, BreedGroup.DAIRY)).isEmpty();
+        assertThat(limits.check("fatPct", 8.5, BreedGroup.DAIRY).orElseThrow().expected())
+                .hasValue("2.0 to 8.0 %, set by the herd from 2026-02-01");
+        // ICAR Section 2 (from memory): fat 1.5 to 9.0 %; ours: 15 % at most
+        assertThat(limits.check("fatPct", 9.5, BreedGroup.DAIRY).orElseThrow())
+                .satisfies(finding -> assertThat(finding.code()).isEqualTo(FindingCode.OUT_OF_RANGE))
+                .satisfies(finding -> assertThat(finding.expected()).hasValue("1.5 to 9.0 %"));
+        assertThat(limits.impossible("fatPct", 16)).isPresent();
+        assertThat(ValueLimits.PUBLISHED.check("fatPct", 7.5, BreedGroup.DAIRY)).isPresent();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "fatPct, 2.5, , false", // narrower
+        "fatPct, , 6, false",
+        "fatPct, 2, 7, true", // as it is
+        "fatPct, 1.5, 12, true", // to the end of what is accepted of any breed
+        "fatPct, 1.4, , false",
+        "fatPct, , 12.5, false",
+        "sccThousandPerMl, 0, 20000, true", // nothing accepted: to the end of what is possible
+        "sccThousandPerMl, , 20001, false",
+        "milkChangePct, -90, 200, true",
+        "daysInMilk, 0, , false" // there is no lower end to move
+    })
+    void theUsualRangeIsOnlyMovedOutwardsAndNotBeyondWhatIsAccepted(
+            String field, Double least, Double most, boolean may) {
+        OptionalDouble low = least == null ? OptionalDouble.empty() : OptionalDouble.of(least);
+        OptionalDouble high = most == null ? OptionalDouble.empty() : OptionalDouble.of(most);
+        assertThat(ValueLimits.PUBLISHED.mayBeWidened(field, low, high)).isEqualTo(may);
+        if (!may) {
+            assertThatThrownBy(() -> ValueLimits.PUBLISHED.withWiderUsual(field, low, high, "the farm"))
+                    .isInstanceOf(IllegalArgumentException.class);
+        }
+    }
+
+    @Test
+    void aSetOfLimitsHoldsFromItsDayUntilTheNext() {
+        ValueLimits wider = ValueLimits.PUBLISHED.withWiderUsual(
+                "milkChangePct", OptionalDouble.empty(), OptionalDouble.of(100), "the farm");
+        DatedLimits limits = DatedLimits.of(Map.of(DAY, wider, DAY.plusDays(10), ValueLimits.PUBLISHED));
+        assertThat(limits.on(DAY.minusDays(1))).isSameAs(ValueLimits.PUBLISHED);
+        assertThat(limits.on(DAY)).isSameAs(wider);
+        assertThat(limits.on(DAY.plusDays(9))).isSameAs(wider);
+        assertThat(limits.on(DAY.plusDays(10))).isSameAs(ValueLimits.PUBLISHED);
+    }
+
+    @Test
     void everyLimitHasASource() {
         assertThat(ValueLimits.PUBLISHED.limits())
-                .hasSize(44)
+                .hasSize(45)
                 .allSatisfy(limit -> assertThat(limit.source()).isNotBlank());
     }
 

@@ -22,7 +22,8 @@ public class AuditFilter {
     private static final Logger LOG = Logger.getLogger("pailbook.audit");
     private static final String NOTE = "pailbook.audit-note";
     private static final Set<String> READING = Set.of("GET", "HEAD", "OPTIONS");
-    private static final Pattern OF_HERD = Pattern.compile("/v1/herds/([a-z0-9-]{1,40})(?:/([a-z-]{1,40})(/.*)?)?");
+    private static final Pattern OF_HERD =
+            Pattern.compile("/(?:v1|pages)/herds/([a-z0-9-]{1,40})(?:/([a-z-]{1,40})(/.*)?)?");
     private static final Pattern OTHER = Pattern.compile("/v1/([a-z-]{1,40})(/.*)?");
 
     private final Caller caller;

@@ -11,7 +11,7 @@ import org.pailbook.records.store.ApiKeyRow;
 /** Who sent the current request. */
 @RequestScoped
 public class Caller {
-    static final String ALL_HERDS = "*";
+    public static final String ALL_HERDS = "*";
 
     private String keyId;
     private String label;

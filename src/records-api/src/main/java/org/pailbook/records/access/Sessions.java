@@ -5,7 +5,6 @@ import jakarta.inject.Inject;
 import java.nio.charset.StandardCharsets;
 import java.security.GeneralSecurityException;
 import java.security.MessageDigest;
-import java.security.SecureRandom;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
@@ -16,31 +15,32 @@ import javax.crypto.spec.SecretKeySpec;
 import org.pailbook.records.problem.Problem;
 import org.pailbook.records.store.ApiKeyRow;
 import org.pailbook.records.store.ApiKeys;
+import org.pailbook.records.store.ServiceSecrets;
 
 /**
  * Sessions of people who signed in with a key in a browser. The cookie holds the id of the key, never its text, and until when it is good, signed
- * with a secret of this run of the service: a restart ends all sessions, a revoked key ends its own.
+ * with a secret all services on one database share: whichever of them answers the next page knows who is signed in. A revoked key ends its
+ * sessions.
  */
 @ApplicationScoped
 public class Sessions {
     public static final String COOKIE = "pailbook-session";
     public static final Duration LENGTH = Duration.ofHours(12);
     private static final String ALGORITHM = "HmacSHA256";
-    private static final int SECRET_BYTES = 32;
 
     private static final int UNAUTHORIZED = 401;
 
     private final ApiKeys keys;
     private final Login login;
     private final Clock clock;
-    private final byte[] secret = new byte[SECRET_BYTES];
+    private final ServiceSecrets secrets;
 
     @Inject
-    Sessions(ApiKeys keys, Login login, Clock clock) {
+    Sessions(ApiKeys keys, Login login, Clock clock, ServiceSecrets secrets) {
         this.keys = keys;
         this.login = login;
         this.clock = clock;
-        new SecureRandom().nextBytes(secret);
+        this.secrets = secrets;
     }
 
     /**
@@ -65,7 +65,7 @@ public class Sessions {
         }
     }
 
-    /** The key of a session, if the session was begun here and is still good, and so is the key. */
+    /** The key of a session, if the session is one of ours and still good, and so is the key. */
     Optional<ApiKeyRow> keyOf(String session) {
         int end = session.lastIndexOf('.');
         int middle = end < 0 ? -1 : session.lastIndexOf('.', end - 1);
@@ -86,7 +86,7 @@ public class Sessions {
     private String signature(String said) {
         try {
             Mac mac = Mac.getInstance(ALGORITHM);
-            mac.init(new SecretKeySpec(secret, ALGORITHM));
+            mac.init(new SecretKeySpec(secrets.of(ServiceSecrets.SESSIONS), ALGORITHM));
             return Base64.getUrlEncoder()
                     .withoutPadding()
                     .encodeToString(mac.doFinal(said.getBytes(StandardCharsets.UTF_8)));

@@ -1,6 +1,7 @@
 package org.pailbook.records.app;
 
 import io.quarkus.smallrye.openapi.OpenApiFilter;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -51,6 +52,7 @@ public class ApiDescription implements OASFilter {
                 .getPathItems()
                 .forEach((path, item) -> item.getOperations().forEach((method, operation) -> {
                     VersionDescription.describe(api, path, method, operation);
+                    RecordDescription.describe(api, path, method, operation);
                     describe(api, path, method, operation);
                 }));
         new ApiExamples().addTo(api);
@@ -69,7 +71,7 @@ public class ApiDescription implements OASFilter {
             }
         }
         ApiRefusals.addTo(operation, path, method, open);
-        if (method == HttpMethod.POST && path.startsWith("/v1/herds/{herd}/")) {
+        if (method == HttpMethod.POST && !open && !path.startsWith(CALCULATE)) {
             VersionDescription.describeOnceOnly(operation);
         }
     }
@@ -120,6 +122,7 @@ public class ApiDescription implements OASFilter {
 
     private static void describePath(String path, Operation operation) {
         // a method inherited by many resources does not name what their paths do
+        List<Parameter> inOrder = new ArrayList<>();
         Matcher names = IN_BRACES.matcher(path);
         while (names.find()) {
             String name = names.group(1);
@@ -141,20 +144,29 @@ public class ApiDescription implements OASFilter {
             if (known.getDescription() == null) {
                 known.setDescription(PATH_PARAMETERS.get(name));
             }
+            inOrder.add(known);
+        }
+        // generated clients take them in this order: those of the path first, as they stand in it
+        if (operation.getParameters() != null) {
+            operation.getParameters().stream()
+                    .filter(one -> one.getIn() != Parameter.In.PATH)
+                    .forEach(inOrder::add);
+            operation.setParameters(inOrder);
         }
     }
 
-    /** Name of the schema of one record, from the address where records of its kind are posted. */
+    /** Name of the schema of one record, from what is answered where records of its kind are posted. */
     static String recordName(OpenAPI api, String listPath) {
         String ref = api.getPaths()
                 .getPathItem(listPath)
                 .getPOST()
-                .getRequestBody()
+                .getResponses()
+                .getAPIResponse("200")
                 .getContent()
                 .getMediaType("application/json")
                 .getSchema()
                 .getRef();
-        return ref.substring(ref.lastIndexOf('/') + 1);
+        return ref.substring(ref.lastIndexOf('/') + 1).replaceFirst("^PostedAnswer(.*)Body$", "$1");
     }
 
     private static void addCreated(Operation operation) {

@@ -35,11 +35,14 @@ class SampleHerd {
             "departures",
             "services",
             "pregnancy-checks",
+            "breeding-decisions",
             "treatments",
             "foremilk-checks",
             "milkings",
             "tank-readings",
-            "tank-pickups");
+            "tank-pickups",
+            "prices",
+            "settings");
 
     private static final String WRITTEN_BY = "sample-herd";
 

@@ -37,11 +37,12 @@ final class VersionDescription {
         List<String> names = operation.getParameters() == null
                 ? List.of()
                 : operation.getParameters().stream().map(Parameter::getName).toList();
-        // lists take both too, with a place to go on from: they are read, not computed
+        // lists and tables of a kind take both too: they are read, not computed
         return names.contains("asOf")
                 && names.contains("knownAt")
                 && names.contains("herd")
-                && !names.contains("cursor");
+                && !names.contains("cursor")
+                && !names.contains("kind");
     }
 
     private static void describeReading(Operation operation, String description) {
@@ -70,7 +71,7 @@ final class VersionDescription {
                         "409",
                         OASFactory.createAPIResponse()
                                 .description(
-                                        "Its keys belong to different records, or a request with this idempotency key still runs")
+                                        "What it holds belongs to other records or is taken, or a request with this idempotency key still runs")
                                 .content(ApiBulk.content(ApiRefusals.MEDIA_TYPE, "Problem")));
     }
 
@@ -108,7 +109,7 @@ final class VersionDescription {
         operation.getResponses().addAPIResponse("412", otherVersion);
     }
 
-    private static void takeBody(Operation operation, String mediaType, Schema schema) {
+    static void takeBody(Operation operation, String mediaType, Schema schema) {
         operation.setRequestBody(OASFactory.createRequestBody()
                 .required(true)
                 .content(OASFactory.createContent()

@@ -1,20 +1,19 @@
 package org.pailbook.records.breeding;
 
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import jakarta.inject.Singleton;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
 import org.pailbook.lactation.day.DaysInMilk;
-import org.pailbook.records.intake.Column;
 import org.pailbook.records.intake.EventKind;
+import org.pailbook.records.intake.Member;
+import org.pailbook.records.intake.Members;
 import org.pailbook.records.intake.Posted;
 import org.pailbook.records.intake.Surroundings;
 import org.pailbook.records.intake.ValueChecks;
 import org.pailbook.records.store.AnimalEvent;
 import org.pailbook.records.store.PregnancyCheckRow;
 import org.pailbook.records.store.ServiceRow;
-import org.pailbook.records.wire.Fields;
 import org.pailbook.records.wire.FindingView;
 
 /** How pregnancy checks are read, checked and shown. */
@@ -23,6 +22,13 @@ public final class PregnancyCheckKind extends EventKind<PregnancyCheckRow> {
     private static final List<String> RESULT_CODES = List.of("empty", "pregnant", "multiple", "unknown");
     private static final List<String> METHOD_CODES =
             List.of("echography", "palpation", "blood", "milk", "visual", "other");
+
+    private static final List<Member<PregnancyCheckRow>> MEMBERS = Members.of(PregnancyCheckRow.class)
+            .code("result", RESULT_CODES, record -> record.result, (record, value) -> record.result = value)
+            .needed()
+            .code("method", METHOD_CODES, record -> record.method, (record, value) -> record.method = value)
+            .note(record -> record.note, (record, value) -> record.note = value)
+            .list();
 
     @Override
     public String name() {
@@ -35,28 +41,13 @@ public final class PregnancyCheckKind extends EventKind<PregnancyCheckRow> {
     }
 
     @Override
-    protected List<Column> detailColumns() {
-        return List.of(Column.text("result", "result"), Column.text("method", "method"), Column.text("note", "note"));
+    protected List<Member<PregnancyCheckRow>> members() {
+        return MEMBERS;
     }
 
     @Override
     protected PregnancyCheckRow newRecord() {
         return new PregnancyCheckRow();
-    }
-
-    @Override
-    protected void readDetails(Fields fields, PregnancyCheckRow record) {
-        fields.require("result");
-        record.result = fields.code("result", RESULT_CODES);
-        record.method = fields.code("method", METHOD_CODES);
-        record.note = fields.text("note", 4000);
-    }
-
-    @Override
-    protected void writeDetails(PregnancyCheckRow record, ObjectNode content) {
-        put(content, "result", record.result);
-        put(content, "method", record.method);
-        put(content, "note", record.note);
     }
 
     @Override

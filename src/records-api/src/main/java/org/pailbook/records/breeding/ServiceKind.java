@@ -1,11 +1,11 @@
 package org.pailbook.records.breeding;
 
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import jakarta.inject.Singleton;
 import java.util.List;
 import org.pailbook.lactation.day.DaysInMilk;
-import org.pailbook.records.intake.Column;
 import org.pailbook.records.intake.EventKind;
+import org.pailbook.records.intake.Member;
+import org.pailbook.records.intake.Members;
 import org.pailbook.records.intake.Posted;
 import org.pailbook.records.intake.Surroundings;
 import org.pailbook.records.intake.ValueChecks;
@@ -17,6 +17,14 @@ import org.pailbook.records.wire.Fields;
 public final class ServiceKind extends EventKind<ServiceRow> {
     private static final List<String> METHOD_CODES =
             List.of("naturalService", "runWithBull", "insemination", "implantation");
+
+    private static final List<Member<ServiceRow>> MEMBERS = Members.of(ServiceRow.class)
+            .integer(
+                    "serviceOfDay", 1, 9, record -> record.serviceOfDay, (record, value) -> record.serviceOfDay = value)
+            .code("method", METHOD_CODES, record -> record.method, (record, value) -> record.method = value)
+            .text("sire", 100, record -> record.sire, (record, value) -> record.sire = value)
+            .note(record -> record.note, (record, value) -> record.note = value)
+            .list();
 
     @Override
     public String name() {
@@ -34,12 +42,8 @@ public final class ServiceKind extends EventKind<ServiceRow> {
     }
 
     @Override
-    protected List<Column> detailColumns() {
-        return List.of(
-                Column.number("service_of_day", "serviceOfDay"),
-                Column.text("method", "method"),
-                Column.text("sire", "sire"),
-                Column.text("note", "note"));
+    protected List<Member<ServiceRow>> members() {
+        return MEMBERS;
     }
 
     @Override
@@ -49,21 +53,10 @@ public final class ServiceKind extends EventKind<ServiceRow> {
 
     @Override
     protected void readDetails(Fields fields, ServiceRow record) {
-        record.serviceOfDay = fields.integer("serviceOfDay", 1, 9);
+        super.readDetails(fields, record);
         if (!fields.has("serviceOfDay")) {
             record.serviceOfDay = 1;
         }
-        record.method = fields.code("method", METHOD_CODES);
-        record.sire = fields.text("sire", 100);
-        record.note = fields.text("note", 4000);
-    }
-
-    @Override
-    protected void writeDetails(ServiceRow record, ObjectNode content) {
-        put(content, "serviceOfDay", record.serviceOfDay);
-        put(content, "method", record.method);
-        put(content, "sire", record.sire);
-        put(content, "note", record.note);
     }
 
     @Override

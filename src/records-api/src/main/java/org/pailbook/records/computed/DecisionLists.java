@@ -3,6 +3,7 @@ package org.pailbook.records.computed;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -10,6 +11,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.pailbook.lactation.breeding.BreedingRecord;
 import org.pailbook.lactation.breeding.BreedingSettings;
 import org.pailbook.lactation.breeding.BreedingWorklist;
 import org.pailbook.lactation.breeding.ListedCow;
@@ -26,7 +28,7 @@ import org.pailbook.records.store.CowRecord;
 import org.pailbook.records.store.CowRecords;
 import org.pailbook.records.store.HerdRow;
 
-/** The lists a farm decides with, one line a cow, for tables and pages. */
+/** The lists a farm decides with, one line a cow: the one walk for answers, tables and pages. */
 @ApplicationScoped
 public class DecisionLists {
     private final HerdValuation valuation;
@@ -52,70 +54,190 @@ public class DecisionLists {
     /**
      * A cow in the ranking.
      *
-     * @param outlook empty where the list is by milk alone
+     * @param ranked empty where the list is by milk alone
      * @param figure what she is ranked by
      * @param currency empty text where the list is by milk alone
      */
     public record RankedLine(
-            int rank, RankedHerd.Candidate candidate, Optional<CowOutlook> outlook, Figure figure, String currency) {}
+            int rank,
+            RankedHerd.Candidate candidate,
+            CullingCow cow,
+            Optional<CullingRanking.Ranked> ranked,
+            Figure figure,
+            String currency) {
+        /** Empty where the list is by milk alone. */
+        public Optional<CowOutlook> outlook() {
+            return ranked.map(CullingRanking.Ranked::outlook);
+        }
+    }
+
+    /** A cow that has no place, and the figure without a value that says why. */
+    public record NotRanked(RankedHerd.Candidate candidate, Figure figure) {}
+
+    /**
+     * A herd in order.
+     *
+     * @param lines lowest first
+     */
+    public record RankedLines(Yardstick by, List<RankedLine> lines, List<NotRanked> notRanked) {}
 
     /** A cow on a list of the breeding day. */
     public record BredLine(CowRecord record, ListedCow listed, BreedingSettings settings) {}
 
+    /**
+     * The lists of the breeding day.
+     *
+     * @param lines list by list
+     * @param animals all of the herd
+     */
+    public record BredLines(
+            BreedingSettings settings, UsedSettingsView used, List<BredLine> lines, List<BreedingRecord> animals) {}
+
     /** A cow whose milk stays out. */
-    public record WithheldLine(CowRecord record, WithheldCow cow) {}
+    public record WithheldLine(CowRecord record, CowState state, WithheldCow cow) {}
+
+    /**
+     * Whose milk stays out at a moment.
+     *
+     * @param foremilkNotRecorded cows in milk without a foremilk check on that day up to the moment
+     * @param isAnyThere whether the herd has an animal
+     */
+    public record WithheldLines(
+            WithheldMilk rules,
+            UsedSettingsView used,
+            List<WithheldLine> lines,
+            List<CowRecord> foremilkNotRecorded,
+            boolean isAnyThere) {}
 
     /** Lowest first; cows without a value are left out. */
     public List<RankedLine> ranking(HerdRow herd, LocalDate day) {
-        HerdValuation.Valued valued = valuation.of(herd, day);
-        Map<String, RankedHerd.Candidate> byId = valued.herd().byId();
-        List<CullingCow> cows = valued.herd().cows();
-        List<RankedLine> lines = new ArrayList<>();
-        if (valued.money().isPresent()) {
-            HerdValuation.ByMoney money = valued.money().get();
-            CullingRanking.of(cows, money.keepOrReplace().get(), day)
-                    .cows()
-                    .forEach(ranked -> lines.add(new RankedLine(
-                            ranked.rank(),
-                            byId.get(ranked.outlook().cow()),
-                            Optional.of(ranked.outlook()),
-                            ranked.outlook().retentionPayoff(),
-                            money.currency())));
-        } else {
-            MilkOnlyRanking.LOWEST_FIRST.of(cows, day).stream()
-                    .filter(one -> one.levelPct().value().isPresent())
-                    .forEach(one -> lines.add(new RankedLine(
-                            lines.size() + 1, byId.get(one.cow()), Optional.empty(), one.levelPct(), "")));
-        }
-        return lines;
+        return ranked(herd, day).lines();
     }
 
-    /** List by list. */
+    /** The same with what it was made from, and the cows without a value. */
+    public RankedLines ranked(HerdRow herd, LocalDate day) {
+        HerdValuation.Valued valued = valuation.of(herd, day);
+        Map<String, RankedHerd.Candidate> byId = valued.herd().byId();
+        List<CullingCow> cows = valued.cows();
+        List<RankedLine> lines = new ArrayList<>();
+        List<NotRanked> notRanked = new ArrayList<>();
+        if (valued.by().money().isPresent()) {
+            Yardstick.ByMoney money = valued.by().money().get();
+            Map<String, CullingCow> cowOf =
+                    cows.stream().collect(Collectors.toMap(CullingCow::cow, Function.identity()));
+            CullingRanking ranking =
+                    CullingRanking.of(cows, money.keepOrReplace().get(), day);
+            ranking.cows().forEach(one -> {
+                CowOutlook outlook = one.outlook();
+                lines.add(new RankedLine(
+                        one.rank(),
+                        byId.get(outlook.cow()),
+                        cowOf.get(outlook.cow()),
+                        Optional.of(one),
+                        outlook.retentionPayoff(),
+                        money.currency()));
+            });
+            ranking.notRanked()
+                    .forEach(one -> notRanked.add(new NotRanked(byId.get(one.cow()), one.retentionPayoff())));
+        } else {
+            rankByMilk(cows, byId, day, lines, notRanked);
+        }
+        return new RankedLines(valued.by(), lines, notRanked);
+    }
+
+    private static void rankByMilk(
+            List<CullingCow> cows,
+            Map<String, RankedHerd.Candidate> byId,
+            LocalDate day,
+            List<RankedLine> lines,
+            List<NotRanked> notRanked) {
+        Map<String, CullingCow> cowOf = cows.stream().collect(Collectors.toMap(CullingCow::cow, Function.identity()));
+        for (MilkOnlyRanking.Listed one : MilkOnlyRanking.LOWEST_FIRST.of(cows, day)) {
+            RankedHerd.Candidate candidate = byId.get(one.cow());
+            if (one.levelPct().value().isPresent()) {
+                lines.add(new RankedLine(
+                        lines.size() + 1, candidate, cowOf.get(one.cow()), Optional.empty(), one.levelPct(), ""));
+            } else {
+                notRanked.add(new NotRanked(candidate, one.levelPct()));
+            }
+        }
+    }
+
+    /** List by list, by the herd's own settings. */
     public List<BredLine> worklist(HerdRow herd, LocalDate day) {
-        BreedingSettings own = settings.on(herd, day).breeding();
-        List<HerdBreeding.BredCow> cows = breeding.of(herd, day);
+        return worklist(herd, records.ofHerd(herd, day), day);
+    }
+
+    /** The same of animals that have been read already. */
+    public List<BredLine> worklist(HerdRow herd, List<CowRecord> animals, LocalDate day) {
+        return worklist(herd, animals, day, SettingsInForce::breeding).lines();
+    }
+
+    /** @param asked settings of the request over the herd's */
+    public BredLines worklist(HerdRow herd, LocalDate day, Function<SettingsInForce, BreedingSettings> asked) {
+        return worklist(herd, records.ofHerd(herd, day), day, asked);
+    }
+
+    private BredLines worklist(
+            HerdRow herd, List<CowRecord> read, LocalDate day, Function<SettingsInForce, BreedingSettings> asked) {
+        SettingsInForce inForce = settings.on(herd, day);
+        BreedingSettings own = asked.apply(inForce);
+        List<HerdBreeding.BredCow> cows = breeding.of(herd, read, day);
         Map<String, CowRecord> byId = cows.stream()
                 .map(HerdBreeding.BredCow::record)
                 .collect(Collectors.toMap(CowRecord::id, Function.identity()));
-        return BreedingWorklist.with(own)
-                .of(cows.stream().map(HerdBreeding.BredCow::breeding).toList())
-                .stream()
-                .map(listed -> new BredLine(byId.get(listed.cow().animal()), listed, own))
-                .toList();
+        List<BreedingRecord> animals =
+                cows.stream().map(HerdBreeding.BredCow::breeding).toList();
+        return new BredLines(
+                own,
+                inForce.used(),
+                BreedingWorklist.with(own).of(animals).stream()
+                        .map(listed -> new BredLine(byId.get(listed.cow().animal()), listed, own))
+                        .toList(),
+                animals);
     }
 
-    /** At the end of the day; cows that left are not listed. */
+    /** At the end of the day, by the herd's own settings. */
     public List<WithheldLine> withheld(HerdRow herd, LocalDate day) {
-        WithheldMilk rules = settings.on(herd, day).withheld(OptionalInt.empty());
-        List<CowRecord> animals = records.ofHerd(herd, day).stream()
-                .filter(record -> record.isBornBy(day) && record.onDay(day).state() != CowState.LEFT)
-                .toList();
+        return withheld(herd, records.ofHerd(herd, day), day);
+    }
+
+    /** The same of animals that have been read already. */
+    public List<WithheldLine> withheld(HerdRow herd, List<CowRecord> read, LocalDate day) {
+        return withheld(herd, read, WithheldMilk.endOf(day), OptionalInt.empty())
+                .lines();
+    }
+
+    /** Cows that left are not listed. @param colostrumDays asked over the herd's settings */
+    public WithheldLines withheld(HerdRow herd, LocalDateTime moment, OptionalInt colostrumDays) {
+        return withheld(herd, records.ofHerd(herd, moment.toLocalDate()), moment, colostrumDays);
+    }
+
+    private WithheldLines withheld(
+            HerdRow herd, List<CowRecord> read, LocalDateTime moment, OptionalInt colostrumDays) {
+        LocalDate day = moment.toLocalDate();
+        SettingsInForce inForce = settings.on(herd, day);
+        WithheldMilk rules = inForce.withheld(colostrumDays);
+        List<CowRecord> animals =
+                read.stream().filter(record -> record.isBornBy(day)).toList();
         List<MilkedCow> milked = milk.of(herd, animals, day);
         List<WithheldLine> lines = new ArrayList<>();
+        List<CowRecord> notRecorded = new ArrayList<>();
+        boolean isAnyThere = false;
         for (int i = 0; i < animals.size(); i++) {
             CowRecord record = animals.get(i);
-            rules.of(milked.get(i), WithheldMilk.endOf(day)).ifPresent(cow -> lines.add(new WithheldLine(record, cow)));
+            CowState state = record.onDay(day).state();
+            if (state == CowState.LEFT) {
+                continue;
+            }
+            isAnyThere = true;
+            rules.of(milked.get(i), moment).ifPresent(cow -> lines.add(new WithheldLine(record, state, cow)));
+            if (state == CowState.IN_MILK
+                    && WithheldMilk.lookedAt(milked.get(i), day.atStartOfDay(), moment)
+                            .isEmpty()) {
+                notRecorded.add(record);
+            }
         }
-        return lines;
+        return new WithheldLines(rules, inForce.used(), lines, notRecorded, isAnyThere);
     }
 }

@@ -3,15 +3,18 @@ package org.pailbook.records.computed;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.pailbook.lactation.breeding.BreedingHistory;
 import org.pailbook.lactation.breeding.BreedingRecord;
+import org.pailbook.lactation.event.BreedingDecision;
 import org.pailbook.lactation.event.Insemination;
 import org.pailbook.lactation.event.PregnancyCheck;
 import org.pailbook.records.store.AnimalEvent;
+import org.pailbook.records.store.BreedingDecisionRow;
 import org.pailbook.records.store.CowRecord;
 import org.pailbook.records.store.CowRecords;
 import org.pailbook.records.store.Events;
@@ -39,27 +42,46 @@ public class HerdBreeding {
 
     /** All animals of a herd born by a day, also those that left. */
     public List<BredCow> of(HerdRow herd, LocalDate asOf) {
+        return of(herd, records.ofHerd(herd, asOf), asOf);
+    }
+
+    /** The same of animals that have been read already. */
+    public List<BredCow> of(HerdRow herd, List<CowRecord> read, LocalDate asOf) {
+        List<CowRecord> animals =
+                read.stream().filter(record -> record.isBornBy(asOf)).toList();
+        List<BreedingHistory> histories = histories(herd, animals, asOf);
+        List<BredCow> cows = new ArrayList<>();
+        for (int i = 0; i < animals.size(); i++) {
+            cows.add(
+                    new BredCow(animals.get(i), BreedingRecord.of(animals.get(i).id(), histories.get(i), asOf)));
+        }
+        return cows;
+    }
+
+    /** What is recorded of these animals' breeding up to a day, in their order. */
+    public List<BreedingHistory> histories(HerdRow herd, List<CowRecord> animals, LocalDate asOf) {
         Map<String, List<ServiceRow>> services = byAnimal(ServiceRow.class, herd, asOf);
         Map<String, List<PregnancyCheckRow>> checks = byAnimal(PregnancyCheckRow.class, herd, asOf);
-        return records.ofHerd(herd, asOf).stream()
-                .filter(record -> record.isBornBy(asOf))
-                .map(record -> new BredCow(
+        Map<String, List<BreedingDecisionRow>> decisions = byAnimal(BreedingDecisionRow.class, herd, asOf);
+        return animals.stream()
+                .map(record -> history(
                         record,
-                        breeding(
-                                record,
-                                services.getOrDefault(record.id(), List.of()),
-                                checks.getOrDefault(record.id(), List.of()),
-                                asOf)))
+                        services.getOrDefault(record.id(), List.of()),
+                        checks.getOrDefault(record.id(), List.of()),
+                        decisions.getOrDefault(record.id(), List.of())))
                 .toList();
     }
 
     /** One animal. */
     public BreedingRecord of(HerdRow herd, CowRecord animal, LocalDate asOf) {
         Events.Selection hers = new Events.Selection(animal.id(), null, asOf, null, false);
-        return breeding(
-                animal,
-                events.list(ServiceRow.class, herd, hers, Integer.MAX_VALUE),
-                events.list(PregnancyCheckRow.class, herd, hers, Integer.MAX_VALUE),
+        return BreedingRecord.of(
+                animal.id(),
+                history(
+                        animal,
+                        events.list(ServiceRow.class, herd, hers, Integer.MAX_VALUE),
+                        events.list(PregnancyCheckRow.class, herd, hers, Integer.MAX_VALUE),
+                        events.list(BreedingDecisionRow.class, herd, hers, Integer.MAX_VALUE)),
                 asOf);
     }
 
@@ -69,13 +91,11 @@ public class HerdBreeding {
                 .collect(Collectors.groupingBy(event -> event.animalId));
     }
 
-    private static BreedingRecord breeding(
-            CowRecord record, List<ServiceRow> services, List<PregnancyCheckRow> checks, LocalDate asOf) {
-        return BreedingRecord.of(record.id(), history(record, services, checks), asOf);
-    }
-
     private static BreedingHistory history(
-            CowRecord record, List<ServiceRow> services, List<PregnancyCheckRow> checks) {
+            CowRecord record,
+            List<ServiceRow> services,
+            List<PregnancyCheckRow> checks,
+            List<BreedingDecisionRow> decisions) {
         return new BreedingHistory(
                 record.breed().orElse(""),
                 record.history().calvings(),
@@ -84,12 +104,19 @@ public class HerdBreeding {
                 record.history().abortions(),
                 record.history().dryOffs(),
                 record.history().departures(),
-                Optional.empty());
+                decisions.stream().map(HerdBreeding::decision).toList());
     }
 
     private static Insemination service(ServiceRow row) {
         boolean embryo = "implantation".equals(row.method);
         return Insemination.on(embryo ? row.date.minusDays(EMBRYO_AGE_DAYS) : row.date);
+    }
+
+    private static BreedingDecision decision(BreedingDecisionRow row) {
+        return new BreedingDecision(
+                row.date,
+                "breedAgain".equals(row.decision),
+                Optional.ofNullable(row.reason).orElse(""));
     }
 
     private static PregnancyCheck check(PregnancyCheckRow row) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.pailbook.lactation.breeding.BreedingRecord;
@@ -75,17 +76,27 @@ public final class RankedHerd {
     static RankedHerd of(List<HerdBreeding.BredCow> bred, List<CowOnDay> cows) {
         List<Candidate> candidates = new ArrayList<>();
         for (int i = 0; i < cows.size(); i++) {
-            CowOnDay cow = cows.get(i);
-            if (cow.state() == CowState.IN_MILK || cow.state() == CowState.DRY) {
-                candidates.add(new Candidate(
-                        bred.get(i).record(),
-                        cow,
-                        bred.get(i).breeding(),
-                        cow.milkProjection(cow.lactations().latest().orElseThrow())));
-            }
+            BreedingRecord record = bred.get(i).breeding();
+            candidate(bred.get(i).record(), cows.get(i), () -> record).ifPresent(candidates::add);
         }
         return new RankedHerd(
                 candidates, cows.isEmpty() ? HerdKnowledge.none() : cows.get(0).herd());
+    }
+
+    /**
+     * One of them; empty if she is neither in milk nor dry.
+     *
+     * @param cow taught what is known of the herd
+     * @param breeding read if she is
+     */
+    static Optional<Candidate> candidate(CowRecord record, CowOnDay cow, Supplier<BreedingRecord> breeding) {
+        return cow.state() == CowState.IN_MILK || cow.state() == CowState.DRY
+                ? Optional.of(new Candidate(
+                        record,
+                        cow,
+                        breeding.get(),
+                        cow.milkProjection(cow.lactations().latest().orElseThrow())))
+                : Optional.empty();
     }
 
     /** The cows by their id. */
@@ -98,19 +109,26 @@ public final class RankedHerd {
         return knowledge.lactations() > 0;
     }
 
-    /** As the library values them. */
-    public List<CullingCow> cows() {
-        Map<Boolean, Double> groupMeanKg = candidates.stream()
+    /** Mean projection of the cows with tests, first lactations (true) apart from later ones. */
+    Map<Boolean, Double> groupMeanKg() {
+        return candidates.stream()
                 .filter(one -> one.projection().tests() > 0)
                 .collect(Collectors.groupingBy(Candidate::isFirst, Collectors.averagingDouble(Candidate::projectedKg)));
-        return candidates.stream()
-                .map(one -> CullingCow.of(
-                        one.cow().animal(),
-                        one.parity(),
-                        one.latest().lactation().calvingDate(),
-                        PregnancyState.ofRecord(one.breeding()),
-                        level(one, groupMeanKg.get(one.isFirst()))))
-                .toList();
+    }
+
+    /** As the library values them, against means of their groups. */
+    List<CullingCow> cows(Map<Boolean, Double> groupMeanKg) {
+        return candidates.stream().map(one -> cow(one, groupMeanKg)).toList();
+    }
+
+    static CullingCow cow(Candidate one, Map<Boolean, Double> groupMeanKg) {
+        CullingCow cow = CullingCow.of(
+                one.cow().animal(),
+                one.parity(),
+                one.latest().lactation().calvingDate(),
+                PregnancyState.ofRecord(one.breeding()),
+                level(one, groupMeanKg.get(one.isFirst())));
+        return one.breeding().now().notToBeBred().isPresent() ? cow.notToBeBred() : cow;
     }
 
     private static MilkLevel level(Candidate one, Double groupMeanKg) {

@@ -3,6 +3,8 @@ package org.pailbook.records.cow;
 import jakarta.ws.rs.QueryParam;
 import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
 import org.pailbook.records.exchange.Pages;
+import org.pailbook.records.store.KnownAnimals;
+import org.pailbook.records.wire.WireDates;
 
 /** What a list of animals may be asked for. */
 public class AnimalListQuery {
@@ -24,12 +26,18 @@ public class AnimalListQuery {
             example = "2025-12-01T20:11:04Z")
     String knownAt;
 
+    @QueryParam("asOf")
+    @Parameter(description = "Animals born after this day are left out", example = "2025-12-31")
+    String asOf;
+
     @QueryParam("count")
     @Parameter(description = "true: tell how many there are on all pages", example = "false")
     String count;
 
-    boolean isWithWithdrawn() {
-        return Pages.flag("includeWithdrawn", includeWithdrawn);
+    KnownAnimals.Selection selection() {
+        return new KnownAnimals.Selection(
+                Pages.flag("includeWithdrawn", includeWithdrawn),
+                WireDates.parameter("asOf", asOf).orElse(null));
     }
 
     boolean isCounted() {

@@ -33,6 +33,7 @@ import org.pailbook.records.exchange.Pages;
 import org.pailbook.records.exchange.RecordDesk;
 import org.pailbook.records.exchange.VersionDesk;
 import org.pailbook.records.intake.PostedAnswer;
+import org.pailbook.records.problem.Problem;
 import org.pailbook.records.store.AnimalRow;
 import org.pailbook.records.store.HerdRow;
 import org.pailbook.records.store.KnownAnimals;
@@ -80,8 +81,8 @@ public class AnimalResource {
             @PathParam("herd") String herdCode, @BeanParam AnimalListQuery query, @Context UriInfo address) {
         HerdRow herd = computed.toRead(herdCode, query.knownAt);
         int most = Pages.limit(query.limit);
-        List<AnimalRow> found = new ArrayList<>(animals.page(
-                herd, cursors.after(address, query.cursor, RecordIds::isId), most + 1, query.isWithWithdrawn()));
+        List<AnimalRow> found = new ArrayList<>(
+                animals.page(herd, cursors.after(address, query.cursor, RecordIds::isId), most + 1, query.selection()));
         String next = null;
         if (found.size() > most) {
             found.remove(most);
@@ -90,7 +91,7 @@ public class AnimalResource {
         return new Page<>(
                 found.stream().map(AnimalResource::stored).toList(),
                 next,
-                query.isCounted() ? (Long) animals.count(herd, query.isWithWithdrawn()) : null);
+                query.isCounted() ? (Long) animals.count(herd, query.selection()) : null);
     }
 
     @GET
@@ -102,7 +103,7 @@ public class AnimalResource {
             @BeanParam KnownAtQuery query,
             @Context HttpHeaders headers) {
         HerdRow herd = computed.toRead(herdCode, query);
-        return versionDesk.show(access.animal(herd, animal), AnimalBody::of, headers);
+        return versionDesk.show(born(access.animal(herd, animal), query), AnimalBody::of, headers);
     }
 
     @PUT
@@ -140,7 +141,14 @@ public class AnimalResource {
     public Page<VersionView<AnimalBody>> history(
             @PathParam("herd") String herdCode, @PathParam("animal") String animal, @BeanParam KnownAtQuery query) {
         HerdRow herd = computed.toRead(herdCode, query);
-        return versionDesk.history(kind, access.animalEverKnown(herd, animal), AnimalBody::of);
+        return versionDesk.history(kind, born(access.animalEverKnown(herd, animal), query), AnimalBody::of);
+    }
+
+    private static AnimalRow born(AnimalRow animal, KnownAtQuery query) {
+        if (!query.reaches(animal.birthDate)) {
+            throw Problem.notFound();
+        }
+        return animal;
     }
 
     @POST

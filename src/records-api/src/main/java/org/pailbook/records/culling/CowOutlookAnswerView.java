@@ -5,6 +5,7 @@ import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.pailbook.records.computed.AssumedView;
 import org.pailbook.records.computed.CowOutlookView;
+import org.pailbook.records.computed.OwnExitsView;
 import org.pailbook.records.computed.OwnPregnanciesView;
 import org.pailbook.records.computed.UsedSettingsView;
 import org.pailbook.records.store.AnimalIdentifier;
@@ -42,5 +43,10 @@ record CowOutlookAnswerView(
 
         @Schema(description = "The herd's own 21-day pregnancies of the year, moved into the reference")
         List<OwnPregnanciesView> ownPregnancies,
+
+        @Schema(
+                description =
+                        "The herd's own unplanned exits of the year, moved into the reference; empty if no departure of it is recorded")
+        List<OwnExitsView> ownExits,
 
         List<WarningView> warnings) {}

@@ -7,10 +7,12 @@ import java.util.List;
 import java.util.Optional;
 import org.pailbook.lactation.culling.CowOutlook;
 import org.pailbook.lactation.culling.CullingCaution;
+import org.pailbook.lactation.culling.CullingCow;
 import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.finding.FindingCode;
 import org.pailbook.records.computed.CowOutlookView;
 import org.pailbook.records.computed.HerdValuation;
+import org.pailbook.records.computed.Yardstick;
 import org.pailbook.records.exchange.KnownHerd;
 import org.pailbook.records.store.AnimalRow;
 import org.pailbook.records.store.CowRecord;
@@ -33,19 +35,15 @@ class CowOutlookQueries {
     CowOutlookAnswerView of(KnownHerd known, AnimalRow animal) {
         AsOf asOf = known.asOf();
         CowRecord record = records.ofAnimal(known.herd(), animal, asOf.day());
-        HerdValuation.Valued valued = valuation.of(known.herd(), asOf.day());
-        List<Finding> findings = new ArrayList<>(valued.about());
-        valued.why().ifPresent(findings::add);
-        boolean isThere = valued.herd().byId().containsKey(animal.id);
-        if (!isThere) {
+        Yardstick by = valuation.yardstick(known.herd(), asOf.day());
+        List<Finding> findings = new ArrayList<>(by.about());
+        by.why().ifPresent(findings::add);
+        Optional<CullingCow> cow = valuation.cow(known.herd(), record, asOf.day(), by);
+        if (cow.isEmpty()) {
             findings.add(Finding.of(FindingCode.NO_CALVING));
         }
-        Optional<CowOutlook> outlook = valued.money()
-                .filter(any -> isThere)
-                .flatMap(money -> valued.herd().cows().stream()
-                        .filter(cow -> cow.cow().equals(animal.id))
-                        .map(cow -> money.keepOrReplace().get().of(cow, asOf.day()))
-                        .findFirst());
+        Optional<CowOutlook> outlook = by.money()
+                .flatMap(money -> cow.map(one -> money.keepOrReplace().get().of(one, asOf.day())));
         return new CowOutlookAnswerView(
                 known.herd().code,
                 record.shownIdentifier(),
@@ -55,11 +53,12 @@ class CowOutlookQueries {
                 asOf.computedAt().toString(),
                 outlook.filter(one -> one.range().isPresent()).isPresent() ? "ok" : "notEnoughData",
                 CullingCaution.TEXT,
-                valued.money().map(HerdValuation.ByMoney::currency).orElse(null),
-                valued.used(),
+                by.money().map(Yardstick.ByMoney::currency).orElse(null),
+                by.used(),
                 outlook.map(one -> CowOutlookView.of(one, true)).orElse(null),
-                valued.money().map(HerdValuation.ByMoney::assumed).orElse(List.of()),
-                valued.money().map(HerdValuation.ByMoney::ownPregnancies).orElse(List.of()),
+                by.money().map(Yardstick.ByMoney::assumed).orElse(List.of()),
+                by.money().map(Yardstick.ByMoney::ownPregnancies).orElse(List.of()),
+                by.money().map(Yardstick.ByMoney::ownExits).orElse(List.of()),
                 findings.stream().map(WarningView::of).toList());
     }
 }

@@ -2,16 +2,19 @@ package org.pailbook.records.culling;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
+import java.util.Optional;
 import org.pailbook.lactation.breeding.BreedingRecord;
 import org.pailbook.lactation.culling.CowOutlook;
 import org.pailbook.lactation.culling.CullingCow;
 import org.pailbook.lactation.culling.CullingRanking;
 import org.pailbook.lactation.culling.MilkLevel;
-import org.pailbook.lactation.culling.MilkOnlyRanking;
+import org.pailbook.lactation.culling.PayoffRange;
 import org.pailbook.lactation.culling.PregnancyState;
+import org.pailbook.lactation.culling.Suggestion;
 import org.pailbook.lactation.figure.Figure;
 import org.pailbook.records.computed.CowOutlookView.ReasonView;
+import org.pailbook.records.computed.DecisionLists.NotRanked;
+import org.pailbook.records.computed.DecisionLists.RankedLine;
 import org.pailbook.records.computed.RankedHerd.Candidate;
 import org.pailbook.records.culling.CullingRankingView.CowLineView;
 import org.pailbook.records.culling.CullingRankingView.NotRankedView;
@@ -21,72 +24,50 @@ import org.pailbook.records.culling.CullingRankingView.WithoutBreedingView;
 final class CullingLines {
     private static final double PERCENT = 100;
 
-    private final Map<String, Candidate> candidates;
-    private final Map<String, CullingCow> cows;
+    private CullingLines() {}
 
-    CullingLines(Map<String, Candidate> candidates, Map<String, CullingCow> cows) {
-        this.candidates = candidates;
-        this.cows = cows;
-    }
-
-    CowLineView byMoney(CullingRanking.Ranked ranked) {
-        CowOutlook outlook = ranked.outlook();
-        Candidate candidate = candidates.get(outlook.cow());
-        CullingCow cow = cows.get(outlook.cow());
+    static CowLineView line(RankedLine line) {
+        Candidate candidate = line.candidate();
+        Optional<CullingRanking.Ranked> ranked = line.ranked();
+        Optional<CowOutlook> outlook = line.outlook();
         return new CowLineView(
-                ranked.rank(),
-                ranked.lowestRank(),
-                ranked.highestRank(),
+                line.rank(),
+                ranked.map(CullingRanking.Ranked::lowestRank).orElse(null),
+                ranked.map(CullingRanking.Ranked::highestRank).orElse(null),
                 candidate.record().shownIdentifier(),
                 candidate.record().name().orElse(null),
                 candidate.parity(),
                 days(candidate.breeding()),
-                pregnancy(cow.pregnancy()),
-                levelPct(cow),
-                outlook.retentionPayoff().orThrow(),
-                outlook.range().orElseThrow().lowCu(),
-                outlook.range().orElseThrow().highCu(),
-                outlook.suggestion().orElseThrow().code(),
-                outlook.reasons().stream()
-                        .map(reason -> new ReasonView(reason.about().code(), reason.words(), reason.differenceCu()))
-                        .toList(),
-                outlook.alternative()
+                pregnancy(line.cow().pregnancy()),
+                candidate.breeding().now().notToBeBred().isPresent() ? Boolean.TRUE : null,
+                outlook.isPresent()
+                        ? levelPct(line.cow())
+                        : (Double) line.figure().orThrow(),
+                outlook.map(one -> one.retentionPayoff().orThrow()).orElse(null),
+                outlook.flatMap(CowOutlook::range).map(PayoffRange::lowCu).orElse(null),
+                outlook.flatMap(CowOutlook::range).map(PayoffRange::highCu).orElse(null),
+                outlook.flatMap(CowOutlook::suggestion).map(Suggestion::code).orElse(null),
+                outlook.map(one -> one.reasons().stream()
+                                .map(reason ->
+                                        new ReasonView(reason.about().code(), reason.words(), reason.differenceCu()))
+                                .toList())
+                        .orElse(null),
+                outlook.flatMap(CowOutlook::alternative)
                         .map(other -> new WithoutBreedingView(
                                 other.payoff().orThrow(),
                                 other.untilMonthInMilk(),
                                 other.until().toString(),
                                 other.isBetter()))
                         .orElse(null),
-                outlook.pregnancyValue().map(Figure::orThrow).orElse(null),
-                codes(outlook.retentionPayoff()));
+                outlook.flatMap(CowOutlook::pregnancyValue).map(Figure::orThrow).orElse(null),
+                codes(line.figure()));
     }
 
-    CowLineView byMilk(int rank, MilkOnlyRanking.Listed listed) {
-        Candidate candidate = candidates.get(listed.cow());
-        return new CowLineView(
-                rank,
-                null,
-                null,
-                candidate.record().shownIdentifier(),
-                candidate.record().name().orElse(null),
-                candidate.parity(),
-                days(candidate.breeding()),
-                pregnancy(cows.get(listed.cow()).pregnancy()),
-                listed.levelPct().orThrow(),
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                codes(listed.levelPct()));
-    }
-
-    NotRankedView without(String cow, Figure figure) {
-        Candidate candidate = candidates.get(cow);
+    static NotRankedView without(NotRanked one) {
         return new NotRankedView(
-                candidate.record().shownIdentifier(), candidate.record().name().orElse(null), codes(figure));
+                one.candidate().record().shownIdentifier(),
+                one.candidate().record().name().orElse(null),
+                codes(one.figure()));
     }
 
     private static int days(BreedingRecord breeding) {

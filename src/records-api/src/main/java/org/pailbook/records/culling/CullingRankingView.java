@@ -5,6 +5,7 @@ import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.pailbook.records.computed.AssumedView;
 import org.pailbook.records.computed.CowOutlookView.ReasonView;
+import org.pailbook.records.computed.OwnExitsView;
 import org.pailbook.records.computed.OwnPregnanciesView;
 import org.pailbook.records.computed.UsedSettingsView;
 import org.pailbook.records.store.AnimalIdentifier;
@@ -53,6 +54,11 @@ record CullingRankingView(
         @Schema(description = "The herd's own 21-day pregnancies of the year, moved into the reference")
         List<OwnPregnanciesView> ownPregnancies,
 
+        @Schema(
+                description =
+                        "The herd's own unplanned exits of the year, moved into the reference; empty if no departure of it is recorded")
+        List<OwnExitsView> ownExits,
+
         @Schema(description = "About the list as a whole") List<WarningView> warnings,
 
         List<CowLineView> cows,
@@ -78,6 +84,9 @@ record CullingRankingView(
 
             @Schema(enumeration = {"open", "pregnant", "inseminated", "not-known"})
             String pregnancy,
+
+            @Schema(description = "The farm marked her not to be bred; absent otherwise")
+            Boolean notToBeBred,
 
             @Schema(description = "Projected 305-day milk over the mean of her group, percent")
             Double milkLevelPct,

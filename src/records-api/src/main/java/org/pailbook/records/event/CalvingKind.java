@@ -7,10 +7,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import org.pailbook.lactation.day.DaysInMilk;
-import org.pailbook.lactation.testday.BreedGroup;
+import org.pailbook.lactation.testday.ValueLimit;
 import org.pailbook.lactation.testday.ValueLimits;
 import org.pailbook.records.intake.Column;
 import org.pailbook.records.intake.EventKind;
+import org.pailbook.records.intake.Member;
+import org.pailbook.records.intake.Members;
 import org.pailbook.records.intake.Posted;
 import org.pailbook.records.intake.Surroundings;
 import org.pailbook.records.intake.ValueChecks;
@@ -23,13 +25,14 @@ import org.pailbook.records.wire.FindingView;
 /** How calvings are read, checked and shown. */
 @Singleton
 public final class CalvingKind extends EventKind<CalvingRow> {
-    /** Two calvings cannot follow each other faster; ours, well below the shortest pregnancy that ends with a live calf. */
-    private static final int SHORTEST_INTERVAL_DAYS = 200;
-    /** Shorter than gestation: ours, as an interval to look at. */
-    private static final int SHORTEST_USUAL_INTERVAL_DAYS = 270;
-
     private static final int MOST_CALVINGS = 25;
+    private static final String INTERVAL = "calvingIntervalDays";
     private static final String GESTATION = "gestationDays";
+
+    private static final List<Member<CalvingRow>> MEMBERS = Members.of(CalvingRow.class)
+            .integer("parity", 1, MOST_CALVINGS, record -> record.parity, (record, value) -> record.parity = value)
+            .integer("ease", 1, 5, record -> record.ease, (record, value) -> record.ease = value)
+            .list();
 
     @Override
     public String name() {
@@ -42,9 +45,13 @@ public final class CalvingKind extends EventKind<CalvingRow> {
     }
 
     @Override
+    protected List<Member<CalvingRow>> members() {
+        return MEMBERS;
+    }
+
+    @Override
     protected List<Column> detailColumns() {
-        List<Column> columns =
-                new ArrayList<>(List.of(Column.number("parity", "parity"), Column.number("ease", "ease")));
+        List<Column> columns = new ArrayList<>(super.detailColumns());
         columns.addAll(Calves.columns());
         return columns;
     }
@@ -56,19 +63,13 @@ public final class CalvingKind extends EventKind<CalvingRow> {
 
     @Override
     protected void readDetails(Fields fields, CalvingRow record) {
-        record.parity = fields.integer("parity", 1, MOST_CALVINGS);
-        record.ease = fields.integer("ease", 1, 5);
+        super.readDetails(fields, record);
         record.calves = Calves.read(fields);
     }
 
     @Override
     protected void writeDetails(CalvingRow record, ObjectNode content) {
-        if (record.parity != null) {
-            content.put("parity", record.parity);
-        }
-        if (record.ease != null) {
-            content.put("ease", record.ease);
-        }
+        super.writeDetails(record, content);
         Calves.write(record.calves, content);
     }
 
@@ -78,18 +79,15 @@ public final class CalvingKind extends EventKind<CalvingRow> {
         String replacedId = replaced == null ? null : replaced.id;
         surroundings.nearestCalving(record.animalId, record.date, replacedId).ifPresent(other -> {
             long apartDays = Math.abs(other.toEpochDay() - record.date.toEpochDay());
-            if (apartDays < SHORTEST_INTERVAL_DAYS) {
+            ValueLimit impossible =
+                    ValueLimits.PUBLISHED.impossible(INTERVAL, apartDays).orElse(null);
+            if (impossible != null) {
                 posted.add(FindingView.error(
                                 "calvings-too-close", posted.pointer("date"), "is too near to another calving")
                         .seen(apartDays + " days from " + other)
-                        .expecting("at least " + SHORTEST_INTERVAL_DAYS + " days"));
-            } else if (apartDays < SHORTEST_USUAL_INTERVAL_DAYS) {
-                posted.add(FindingView.warning(
-                                "short-calving-interval",
-                                posted.pointer("date"),
-                                "is nearer to another calving than gestation lasts")
-                        .seen(apartDays + " days from " + other)
-                        .expecting("at least " + SHORTEST_USUAL_INTERVAL_DAYS + " days"));
+                        .expecting(impossible.words()));
+            } else {
+                warnOfShortInterval(posted, apartDays, other);
             }
         });
         surroundings
@@ -103,6 +101,19 @@ public final class CalvingKind extends EventKind<CalvingRow> {
         surroundings.noteCalving(record.animalId, record.date, replacedId);
     }
 
+    private static void warnOfShortInterval(Posted<CalvingRow> posted, long apartDays, LocalDate other) {
+        // neighbours far apart say little at entry: calvings between them may follow in the next rows
+        if (apartDays < DaysInMilk.STANDARD_LACTATION_DAYS) {
+            ValueChecks.odd(posted, INTERVAL, apartDays)
+                    .ifPresent(odd -> posted.add(FindingView.warning(
+                                    "short-calving-interval",
+                                    posted.pointer("date"),
+                                    "is nearer to another calving than gestation lasts")
+                            .seen(apartDays + " days from " + other)
+                            .expecting(odd.expected().orElse(null))));
+        }
+    }
+
     /** One of the services since the calving before should lie a usual gestation back. */
     private void checkGestation(Posted<CalvingRow> posted, Surroundings surroundings) {
         CalvingRow record = posted.record();
@@ -113,8 +124,7 @@ public final class CalvingKind extends EventKind<CalvingRow> {
                 .filter(day -> day.isAfter(before))
                 .toList();
         boolean fits = served.stream()
-                .anyMatch(day -> ValueLimits.PUBLISHED
-                        .check(GESTATION, DaysInMilk.on(day, record.date), BreedGroup.UNKNOWN)
+                .anyMatch(day -> ValueChecks.odd(posted, GESTATION, DaysInMilk.on(day, record.date))
                         .isEmpty());
         if (!served.isEmpty() && !fits) {
             int days = DaysInMilk.on(served.get(served.size() - 1), record.date);

@@ -1,34 +1,14 @@
 package org.pailbook.records.event;
 
 import jakarta.inject.Inject;
-import jakarta.ws.rs.BeanParam;
-import jakarta.ws.rs.GET;
-import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
-import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
-import jakarta.ws.rs.core.Context;
-import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
-import jakarta.ws.rs.core.Response;
-import jakarta.ws.rs.core.UriInfo;
-import java.io.InputStream;
-import org.eclipse.microprofile.openapi.annotations.Operation;
-import org.eclipse.microprofile.openapi.annotations.media.Content;
-import org.eclipse.microprofile.openapi.annotations.media.Schema;
-import org.eclipse.microprofile.openapi.annotations.parameters.RequestBody;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
-import org.jboss.resteasy.reactive.RestResponse;
-import org.pailbook.records.exchange.BulkQuery;
 import org.pailbook.records.exchange.EventResource;
-import org.pailbook.records.exchange.KnownAtQuery;
-import org.pailbook.records.exchange.ListQuery;
 import org.pailbook.records.intake.EventKind;
-import org.pailbook.records.intake.PostedAnswer;
 import org.pailbook.records.store.AnimalIdentifier;
 import org.pailbook.records.store.CalvingRow;
-import org.pailbook.records.wire.Page;
-import org.pailbook.records.wire.StoredView;
 
 /** The calvings of a herd over HTTP. */
 @Path("/v1/herds/{herd}/calvings")
@@ -50,44 +30,5 @@ public class CalvingResource extends EventResource<CalvingRow, CalvingBody> {
     @Override
     protected CalvingBody view(CalvingRow record, AnimalIdentifier animal) {
         return CalvingBody.of(record, animal);
-    }
-
-    @GET
-    @Operation(operationId = "listCalvings", summary = "The calvings of a herd, by day")
-    public Page<StoredView<CalvingBody>> listCalvings(
-            @PathParam("herd") String herd, @BeanParam ListQuery query, @Context UriInfo address) {
-        return list(herd, query, address);
-    }
-
-    @GET
-    @Path("/{id}")
-    @Operation(operationId = "getCalving", summary = "One calving")
-    public RestResponse<StoredView<CalvingBody>> getCalving(
-            @PathParam("herd") String herd,
-            @PathParam("id") String id,
-            @BeanParam KnownAtQuery query,
-            @Context HttpHeaders headers) {
-        return one(herd, id, query, headers);
-    }
-
-    @POST
-    @Operation(operationId = "upsertCalving", summary = "Post one calving; a resend changes nothing")
-    @RequestBody(
-            required = true,
-            content = @Content(mediaType = "application/json", schema = @Schema(implementation = CalvingBody.class)))
-    public RestResponse<PostedAnswer<CalvingBody>> upsertCalving(
-            @PathParam("herd") String herd, InputStream body, @Context HttpHeaders headers) {
-        return post(herd, body, headers);
-    }
-
-    @POST
-    @Path("/bulk")
-    @Operation(operationId = "bulkCalvings", summary = "Post many calvings as JSON, NDJSON or CSV")
-    public Response bulkCalvings(
-            @PathParam("herd") String herd,
-            @BeanParam BulkQuery query,
-            InputStream body,
-            @Context HttpHeaders headers) {
-        return postMany(herd, query, body, headers);
     }
 }

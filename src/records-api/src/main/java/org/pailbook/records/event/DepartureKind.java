@@ -1,14 +1,13 @@
 package org.pailbook.records.event;
 
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import jakarta.inject.Singleton;
 import java.util.List;
-import org.pailbook.records.intake.Column;
 import org.pailbook.records.intake.EventKind;
+import org.pailbook.records.intake.Member;
+import org.pailbook.records.intake.Members;
 import org.pailbook.records.intake.Posted;
 import org.pailbook.records.intake.Surroundings;
 import org.pailbook.records.store.DepartureRow;
-import org.pailbook.records.wire.Fields;
 import org.pailbook.records.wire.FindingView;
 
 /** How departures are read, checked and shown. */
@@ -16,7 +15,14 @@ import org.pailbook.records.wire.FindingView;
 public final class DepartureKind extends EventKind<DepartureRow> {
     static final List<String> KINDS = List.of("sale", "slaughter", "death", "cullOnFarm", "transfer", "other");
     private static final int LONGEST_REASON = 60;
-    private static final int LONGEST_NOTE = 4000;
+
+    private static final List<Member<DepartureRow>> MEMBERS = Members.of(DepartureRow.class)
+            .code("kind", KINDS, record -> record.kind, (record, value) -> record.kind = value)
+            .needed()
+            .text("reason", LONGEST_REASON, record -> record.reason, (record, value) -> record.reason = value)
+            .note(record -> record.note, (record, value) -> record.note = value)
+            .date("returnedOn", record -> record.returnedOn, (record, value) -> record.returnedOn = value)
+            .list();
 
     @Override
     public String name() {
@@ -29,38 +35,13 @@ public final class DepartureKind extends EventKind<DepartureRow> {
     }
 
     @Override
-    protected List<Column> detailColumns() {
-        return List.of(
-                Column.text("kind", "kind"),
-                Column.text("reason", "reason"),
-                Column.text("note", "note"),
-                Column.text("returned_on", "returnedOn"));
+    protected List<Member<DepartureRow>> members() {
+        return MEMBERS;
     }
 
     @Override
     protected DepartureRow newRecord() {
         return new DepartureRow();
-    }
-
-    @Override
-    protected void readDetails(Fields fields, DepartureRow record) {
-        fields.require("kind");
-        record.kind = fields.code("kind", KINDS);
-        record.reason = fields.text("reason", LONGEST_REASON);
-        record.note = fields.text("note", LONGEST_NOTE);
-        record.returnedOn = fields.date("returnedOn");
-    }
-
-    @Override
-    protected void writeDetails(DepartureRow record, ObjectNode content) {
-        content.put("kind", record.kind);
-        if (record.reason != null) {
-            content.put("reason", record.reason);
-        }
-        if (record.note != null) {
-            content.put("note", record.note);
-        }
-        put(content, "returnedOn", record.returnedOn);
     }
 
     @Override

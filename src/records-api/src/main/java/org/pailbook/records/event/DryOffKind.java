@@ -1,14 +1,12 @@
 package org.pailbook.records.event;
 
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import jakarta.inject.Singleton;
 import java.util.List;
-import org.pailbook.records.intake.Column;
 import org.pailbook.records.intake.EventKind;
+import org.pailbook.records.intake.Member;
 import org.pailbook.records.intake.Posted;
 import org.pailbook.records.intake.Surroundings;
 import org.pailbook.records.store.DryOffRow;
-import org.pailbook.records.wire.Fields;
 import org.pailbook.records.wire.FindingView;
 
 /** How dry-offs are read, checked and shown. */
@@ -25,7 +23,7 @@ public final class DryOffKind extends EventKind<DryOffRow> {
     }
 
     @Override
-    protected List<Column> detailColumns() {
+    protected List<Member<DryOffRow>> members() {
         return List.of();
     }
 
@@ -33,12 +31,6 @@ public final class DryOffKind extends EventKind<DryOffRow> {
     protected DryOffRow newRecord() {
         return new DryOffRow();
     }
-
-    @Override
-    protected void readDetails(Fields fields, DryOffRow record) {}
-
-    @Override
-    protected void writeDetails(DryOffRow record, ObjectNode content) {}
 
     @Override
     protected void checkDetails(Posted<DryOffRow> posted, DryOffRow replaced, Surroundings surroundings) {

@@ -54,7 +54,7 @@ public class ChangeFeed {
 
     /** The changes after number {@code after}, at most so many. */
     ChangesView after(HerdRow herd, long after, int most) {
-        long last = Math.min(after + most, herd.changeSeq);
+        long last = Math.max(after, Math.min(after + most, herd.changeSeq));
         Map<Long, Met> bySeq = new TreeMap<>();
         kinds.values().forEach(kind -> meetCurrent(kind, herd, after, last, bySeq));
         if (herd.versionSeq > after && herd.versionSeq <= last) {

@@ -20,11 +20,13 @@ import org.pailbook.records.store.HerdRow;
 @Tag(name = "Changes")
 public class ChangeResource {
     private final HerdAccess access;
+    private final ComputedDesk computed;
     private final ChangeFeed feed;
 
     @Inject
-    ChangeResource(HerdAccess access, ChangeFeed feed) {
+    ChangeResource(HerdAccess access, ComputedDesk computed, ChangeFeed feed) {
         this.access = access;
+        this.computed = computed;
         this.feed = feed;
     }
 
@@ -37,11 +39,14 @@ public class ChangeResource {
             @QueryParam("after")
                     @Parameter(description = "Number of the last change you have; 0 for the first", example = "4182")
                     String after,
-            @QueryParam("limit") @Parameter(description = "Changes an answer, 1 to 1000", example = "100")
-                    String limit) {
-        HerdRow herd = access.toRead(herdCode);
-        int most = Pages.limit(limit);
-        return feed.after(herd, number(after, herd), most);
+            @QueryParam("limit") @Parameter(description = "Changes an answer, 1 to 1000", example = "100") String limit,
+            @QueryParam("knownAt")
+                    @Parameter(
+                            description = "Changes recorded after this instant are left out; now if left out",
+                            example = "2025-12-01T20:11:04Z")
+                    String knownAt) {
+        long number = number(after, access.toRead(herdCode));
+        return feed.after(computed.toRead(herdCode, knownAt), number, Pages.limit(limit));
     }
 
     private static long number(String after, HerdRow herd) {

@@ -1,5 +1,8 @@
 package org.pailbook.records.exchange;
 
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.util.RawValue;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
@@ -14,7 +17,9 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.Arrays;
 import java.util.HexFormat;
+import java.util.List;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.jboss.resteasy.reactive.RestResponse;
@@ -41,6 +46,8 @@ public class ComputedDesk {
     private final HerdChanges changes;
     private final RoutingContext routing;
     private final Clock clock;
+    private final RecentAnswers recent;
+    private final ObjectMapper mapper;
     private final String outputVersion;
 
     @Inject
@@ -50,22 +57,39 @@ public class ComputedDesk {
             RoutingContext routing,
             Clock clock,
             OutputVersion methods,
+            RecentAnswers recent,
+            ObjectMapper mapper,
             @ConfigProperty(name = "quarkus.application.version") String serviceVersion) {
         this.access = access;
         this.changes = changes;
         this.routing = routing;
         this.clock = clock;
+        this.recent = recent;
+        this.mapper = mapper;
         this.outputVersion = serviceVersion + " " + methods.text();
     }
 
     /** The herd as known at the instant asked for, if the caller reaches it. */
     public HerdRow toRead(String herdCode, KnownAtQuery query) {
+        WireDates.parameter("asOf", query.asOf);
         return toRead(herdCode, query.knownAt);
     }
 
     /** The same; null for now. */
     public HerdRow toRead(String herdCode, String knownAt) {
         return asKnown(access.toRead(herdCode), knownAt);
+    }
+
+    /** Herds as known at the instant asked for; those not known yet are left out. */
+    public List<HerdRow> known(List<HerdRow> herds, KnownAtQuery query) {
+        Instant at = WireInstants.parameter("knownAt", query.knownAt).orElse(null);
+        if (at == null) {
+            return herds;
+        }
+        requirePast(at, clock.instant());
+        return herds.stream()
+                .flatMap(herd -> changes.asKnown(herd, at).stream())
+                .toList();
     }
 
     private HerdRow asKnown(HerdRow herd, String knownAt) {
@@ -75,11 +99,17 @@ public class ComputedDesk {
         }
         Instant at = asked.get();
         // what an answer named is never too late, even if another service's clock runs ahead of this one
-        if (at.isAfter(clock.instant()) && at.isAfter(changes.lastRecorded(herd))) {
+        if (at.isAfter(clock.instant())) {
+            requirePast(at, changes.lastRecorded(herd));
+        }
+        return changes.asKnown(herd, at).orElseThrow(Problem::notFound);
+    }
+
+    private static void requirePast(Instant at, Instant last) {
+        if (at.isAfter(last)) {
             throw Problem.badParameter(
                     "knownAt", "lies in the future: what will be known then is not known", at.toString());
         }
-        return changes.asKnown(herd, at).orElseThrow(Problem::notFound);
     }
 
     /** The herd as known at the instant asked for, and the day asked for. */
@@ -91,9 +121,41 @@ public class ComputedDesk {
         return new KnownHerd(herd, new AsOf(day, at, now));
     }
 
-    /** The answer, with an entity tag that changes when the figures may have; 304 without computing if the caller has it. */
+    /**
+     * The answer as JSON, with an entity tag that changes when the figures may have: 304 if the caller has it, and without computing if it
+     * was given lately.
+     */
     public <T> RestResponse<T> answer(
             String herdCode, ClocksQuery clocks, HttpHeaders headers, Function<KnownHerd, T> compute) {
+        return answer(
+                herdCode,
+                clocks,
+                headers,
+                (known, tag) -> asWritten(recent.findOrMake(tag, () -> json(compute.apply(known)))));
+    }
+
+    /** The same for what is not JSON: computed whenever it is asked for. */
+    public <T> RestResponse<T> answerAnew(
+            String herdCode, ClocksQuery clocks, HttpHeaders headers, Function<KnownHerd, T> compute) {
+        return answer(herdCode, clocks, headers, (known, tag) -> compute.apply(known));
+    }
+
+    private String json(Object answer) {
+        try {
+            return mapper.writeValueAsString(answer);
+        } catch (JsonProcessingException impossible) {
+            throw new IllegalStateException("an answer that cannot be written", impossible);
+        }
+    }
+
+    /** The declared type of the entity is of no concern: what is written is the text. */
+    @SuppressWarnings("unchecked")
+    private static <T> T asWritten(String text) {
+        return (T) new RawValue(text);
+    }
+
+    private <T> RestResponse<T> answer(
+            String herdCode, ClocksQuery clocks, HttpHeaders headers, BiFunction<KnownHerd, String, T> make) {
         KnownHerd known = known(access.toRead(herdCode), clocks);
         String tag = tag(known);
         if (Precondition.isKnown(headers, tag)) {
@@ -101,7 +163,7 @@ public class ComputedDesk {
                     .header(HttpHeaders.ETAG, tag)
                     .build();
         }
-        return RestResponse.ResponseBuilder.ok(compute.apply(known))
+        return RestResponse.ResponseBuilder.ok(make.apply(known, tag))
                 .header(HttpHeaders.ETAG, tag)
                 .build();
     }

@@ -1,6 +1,12 @@
 package org.pailbook.records.exchange;
 
 import jakarta.inject.Inject;
+import jakarta.ws.rs.BeanParam;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
@@ -21,7 +27,8 @@ import org.pailbook.records.wire.Page;
 import org.pailbook.records.wire.StoredView;
 
 /**
- * What every kind of dated record answers over HTTP: list, one, post, post many.
+ * What every kind of dated record answers over HTTP: list, one, post, post many. As in {@link RecordResource}, names, summaries and
+ * bodies in the description of the API come from the path.
  *
  * @param <E> the entity
  * @param <T> its shape on the wire
@@ -40,6 +47,11 @@ public abstract class DatedResource<E extends DatedRecord, T> extends RecordReso
 
     @Override
     protected abstract DatedKind<E> kind();
+
+    @Override
+    protected final LocalDate dayOf(E record) {
+        return record.date;
+    }
 
     /** How these records, all of one herd, are brought into their wire shape. */
     abstract Function<E, T> views(HerdRow herd, List<E> records);
@@ -80,19 +92,34 @@ public abstract class DatedResource<E extends DatedRecord, T> extends RecordReso
                 query.isCounted() ? (Long) events.count(kind().entity(), herd, selection) : null);
     }
 
-    protected final RestResponse<StoredView<T>> one(
-            String herdCode, String id, KnownAtQuery query, HttpHeaders headers) {
-        HerdRow herd = computed.toRead(herdCode, query.knownAt);
-        E record = known(herd, id).filter(found -> !found.withdrawn).orElseThrow(Problem::notFound);
+    @GET
+    @Path("/{id}")
+    public RestResponse<StoredView<T>> one(
+            @PathParam("herd") String herdCode,
+            @PathParam("id") String id,
+            @BeanParam KnownAtQuery query,
+            @Context HttpHeaders headers) {
+        HerdRow herd = computed.toRead(herdCode, query);
+        E record = known(herd, id)
+                .filter(found -> !found.withdrawn && query.reaches(found.date))
+                .orElseThrow(Problem::notFound);
         return versionDesk.show(record, viewIn(herd), headers);
     }
 
-    protected final RestResponse<PostedAnswer<T>> post(String herdCode, InputStream body, HttpHeaders headers) {
+    @POST
+    public RestResponse<PostedAnswer<T>> post(
+            @PathParam("herd") String herdCode, InputStream body, @Context HttpHeaders headers) {
         HerdRow herd = access.toWrite(herdCode);
         return desk.post(kind(), herd, body, headers, viewIn(herd));
     }
 
-    protected final Response postMany(String herdCode, BulkQuery query, InputStream body, HttpHeaders headers) {
+    @POST
+    @Path("/bulk")
+    public Response postMany(
+            @PathParam("herd") String herdCode,
+            @BeanParam BulkQuery query,
+            InputStream body,
+            @Context HttpHeaders headers) {
         return desk.postMany(kind(), access.toWrite(herdCode), query, body, headers);
     }
 }

@@ -1,6 +1,10 @@
 package org.pailbook.records.exchange;
 
 import jakarta.inject.Inject;
+import jakarta.ws.rs.BeanParam;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.UriInfo;
 import java.time.LocalDate;
 import java.util.List;
@@ -35,7 +39,9 @@ public abstract class EventResource<E extends AnimalEvent, T> extends DatedResou
     /** The record in its wire shape. */
     protected abstract T view(E record, AnimalIdentifier animal);
 
-    protected final Page<StoredView<T>> list(String herdCode, ListQuery query, UriInfo address) {
+    @GET
+    public Page<StoredView<T>> list(
+            @PathParam("herd") String herdCode, @BeanParam ListQuery query, @Context UriInfo address) {
         HerdRow herd = computed.toRead(herdCode, query.knownAt);
         AnimalRow animal = query.animal == null ? null : access.animal(herd, query.animal);
         LocalDate first = query.first();

@@ -17,8 +17,8 @@ import org.pailbook.records.problem.ProblemCode;
  *
  * @see "RFC 7578, multipart/form-data; RFC 2046, section 5.1.1"
  */
-final class FormFile extends InputStream {
-    static final String MEDIA_TYPE = "multipart/form-data";
+public final class FormFile extends InputStream {
+    public static final String MEDIA_TYPE = "multipart/form-data";
 
     private static final int LONGEST_HEADER = 8 * 1024;
     private static final Pattern BOUNDARY =
@@ -29,13 +29,17 @@ final class FormFile extends InputStream {
     private static final Map<String, String> BY_EXTENSION = Map.of(
             "csv", BulkIntake.CSV, "json", BulkIntake.JSON, "ndjson", BulkIntake.NDJSON, "jsonl", BulkIntake.NDJSON);
 
+    private static final Pattern FILE_NAME =
+            Pattern.compile(".*;\\s*filename=\"?([^\"]*)\"?.*", Pattern.CASE_INSENSITIVE);
+
     private final InputStream body;
     private final byte[] end;
+    private String fileName = "";
     private String mediaType = "";
     private boolean ended;
 
     /** @param contentType of the whole request */
-    FormFile(InputStream body, String contentType) throws IOException {
+    public FormFile(InputStream body, String contentType) throws IOException {
         this.body = new BufferedInputStream(body);
         Matcher boundary = BOUNDARY.matcher(contentType);
         if (!boundary.matches()) {
@@ -54,6 +58,11 @@ final class FormFile extends InputStream {
         return mediaType;
     }
 
+    /** As the sender's machine calls it; empty text if it was not said. */
+    public String fileName() {
+        return fileName;
+    }
+
     private void readHeaders() throws IOException {
         boolean named = false;
         String byName = "";
@@ -61,6 +70,8 @@ final class FormFile extends InputStream {
             String small = header.toLowerCase(Locale.ROOT);
             if (small.startsWith("content-disposition:")) {
                 named = NAME.matcher(header).matches();
+                Matcher calls = FILE_NAME.matcher(header);
+                fileName = calls.matches() ? calls.group(1) : "";
                 Matcher extension = EXTENSION.matcher(header);
                 byName = extension.matches()
                         ? BY_EXTENSION.getOrDefault(extension.group(1).toLowerCase(Locale.ROOT), "")

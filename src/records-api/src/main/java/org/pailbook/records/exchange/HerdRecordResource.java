@@ -1,5 +1,9 @@
 package org.pailbook.records.exchange;
 
+import jakarta.ws.rs.BeanParam;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.UriInfo;
 import java.util.List;
 import java.util.function.Function;
@@ -22,7 +26,9 @@ public abstract class HerdRecordResource<E extends DatedRecord, T> extends Dated
     /** The record in its wire shape. */
     protected abstract T view(E record);
 
-    protected final Page<StoredView<T>> list(String herdCode, PeriodQuery query, UriInfo address) {
+    @GET
+    public Page<StoredView<T>> list(
+            @PathParam("herd") String herdCode, @BeanParam PeriodQuery query, @Context UriInfo address) {
         return page(computed.toRead(herdCode, query.knownAt), query, null, query.first(), query.last(), address);
     }
 

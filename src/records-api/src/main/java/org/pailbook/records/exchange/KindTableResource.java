@@ -46,10 +46,12 @@ public class KindTableResource {
             @BeanParam TableQuery query) {
         HerdRow herd = computed.toRead(herdCode, query.knownAt);
         RecordKind<?> kind = tables.kind(kindName).orElseThrow(Problem::notFound);
-        if (!(kind instanceof DatedKind<?>) && (query.first() != null || query.last() != null)) {
+        if (!(kind instanceof DatedKind<?>) && (query.from != null || query.to != null)) {
             throw Problem.badParameter(query.from == null ? "to" : "from", "is not for " + kindName, "a day");
         }
         query.isWithSemicolons();
+        query.first();
+        query.last();
         StreamingOutput out = stream -> tables.write(kind, herd, query, stream);
         return Response.ok(out)
                 .type(CsvTable.MEDIA_TYPE)

@@ -44,7 +44,7 @@ public class KindTables {
     }
 
     /** The kind of that name, if there is one. */
-    Optional<RecordKind<?>> kind(String name) {
+    public Optional<RecordKind<?>> kind(String name) {
         return Optional.ofNullable(kinds.get(name));
     }
 
@@ -56,7 +56,7 @@ public class KindTables {
         if (kind instanceof DatedKind<?> dated) {
             writeDated(dated, herd, query, table);
         } else {
-            writeAnimals(kind, herd, table);
+            writeAnimals(kind, herd, query, table);
         }
         table.end();
     }
@@ -74,11 +74,12 @@ public class KindTables {
         } while (page.size() == PAGE_ROWS);
     }
 
-    private <E extends StoredRecord> void writeAnimals(RecordKind<E> kind, HerdRow herd, CsvTable table) {
+    private <E extends StoredRecord> void writeAnimals(
+            RecordKind<E> kind, HerdRow herd, TableQuery query, CsvTable table) {
         String after = "";
         List<AnimalRow> page;
         do {
-            page = animals.page(herd, after, PAGE_ROWS, false);
+            page = animals.page(herd, after, PAGE_ROWS, new KnownAnimals.Selection(false, query.asOf()));
             writePage(kind, herd, page.stream().map(kind.entity()::cast).toList(), table);
             after = page.isEmpty() ? after : page.get(page.size() - 1).id;
         } while (page.size() == PAGE_ROWS);

@@ -22,6 +22,7 @@ import java.util.List;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import org.jboss.resteasy.reactive.RestResponse;
 import org.pailbook.records.access.Caller;
 import org.pailbook.records.problem.Fault;
@@ -62,18 +63,37 @@ public class OnceOnly {
     }
 
     /** For an answer whose entity is written as JSON. */
-    <T> RestResponse<T> single(HttpHeaders headers, InputStream body, Function<InputStream, RestResponse<T>> work) {
-        return once(
+    public <T> RestResponse<T> single(
+            HttpHeaders headers, InputStream body, Function<InputStream, RestResponse<T>> work) {
+        return once(headers, body, work, made -> keeping(made, made.getEntity()), this::asRestResponse);
+    }
+
+    /** For an answer that shows a secret once: kept, and given again, is what it says without the secret. */
+    public <T> RestResponse<T> showingOnce(
+            HttpHeaders headers,
+            InputStream body,
+            Function<InputStream, RestResponse<T>> work,
+            UnaryOperator<T> withoutSecret) {
+        AtomicReference<RestResponse<T>> first = new AtomicReference<>();
+        RestResponse<T> kept = once(
                 headers,
                 body,
-                work,
-                made -> KeptAnswer.of(
-                        made.getStatus(),
-                        BulkIntake.JSON,
-                        made.getHeaderString(HttpHeaders.LOCATION),
-                        made.getHeaderString(HttpHeaders.ETAG),
-                        out -> out.write(json.writeValueAsBytes(made.getEntity()))),
+                sent -> {
+                    first.set(work.apply(sent));
+                    return first.get();
+                },
+                made -> keeping(made, withoutSecret.apply(made.getEntity())),
                 this::asRestResponse);
+        return first.get() == null ? kept : first.get();
+    }
+
+    private KeptAnswer keeping(RestResponse<?> made, Object entity) {
+        return KeptAnswer.of(
+                made.getStatus(),
+                BulkIntake.JSON,
+                made.getHeaderString(HttpHeaders.LOCATION),
+                made.getHeaderString(HttpHeaders.ETAG),
+                out -> out.write(json.writeValueAsBytes(entity)));
     }
 
     /** For an answer whose entity is a stream. */

@@ -55,8 +55,13 @@ public class PeriodQuery {
 
     /** The earlier of {@code to} and {@code asOf}. */
     LocalDate last() {
-        LocalDate last = WireDates.parameter("to", to).orElse(null);
-        LocalDate day = WireDates.parameter("asOf", asOf).orElse(null);
-        return last == null || (day != null && day.isBefore(last)) ? day : last;
+        return earlier(
+                WireDates.parameter("to", to).orElse(null),
+                WireDates.parameter("asOf", asOf).orElse(null));
+    }
+
+    /** Null is no limit. */
+    static LocalDate earlier(LocalDate one, LocalDate other) {
+        return one == null || (other != null && other.isBefore(one)) ? other : one;
     }
 }

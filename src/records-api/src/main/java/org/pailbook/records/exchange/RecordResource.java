@@ -11,6 +11,7 @@ import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.HttpHeaders;
 import java.io.InputStream;
+import java.time.LocalDate;
 import java.util.Optional;
 import java.util.function.Function;
 import org.jboss.resteasy.reactive.RestResponse;
@@ -42,6 +43,8 @@ public abstract class RecordResource<E extends StoredRecord, T> {
     ComputedDesk computed;
 
     protected abstract RecordKind<E> kind();
+
+    protected abstract LocalDate dayOf(E record);
 
     /** How records of that herd are shown. */
     protected abstract Function<E, T> viewIn(HerdRow herd);
@@ -83,8 +86,8 @@ public abstract class RecordResource<E extends StoredRecord, T> {
     @Path("/{id}/history")
     public Page<VersionView<T>> history(
             @PathParam("herd") String herdCode, @PathParam("id") String id, @BeanParam KnownAtQuery query) {
-        HerdRow herd = computed.toRead(herdCode, query.knownAt);
-        E last = known(herd, id).orElseThrow(Problem::notFound);
+        HerdRow herd = computed.toRead(herdCode, query);
+        E last = known(herd, id).filter(record -> query.reaches(dayOf(record))).orElseThrow(Problem::notFound);
         return versionDesk.history(kind(), last, viewIn(herd));
     }
 

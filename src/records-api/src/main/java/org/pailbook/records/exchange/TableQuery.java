@@ -23,6 +23,12 @@ public class TableQuery {
             example = "2025-12-01T20:11:04Z")
     String knownAt;
 
+    @QueryParam("asOf")
+    @Parameter(
+            description = "Events after this day are left out, like to; animals born after it are",
+            example = "2025-12-31")
+    String asOf;
+
     @QueryParam("locale")
     @Parameter(description = "semicolon: semicolons between cells, comma in numbers", example = "semicolon")
     String locale;
@@ -38,8 +44,13 @@ public class TableQuery {
         return WireDates.parameter("from", from).orElse(null);
     }
 
+    /** The earlier of {@code to} and {@code asOf}. */
     LocalDate last() {
-        return WireDates.parameter("to", to).orElse(null);
+        return PeriodQuery.earlier(WireDates.parameter("to", to).orElse(null), asOf());
+    }
+
+    LocalDate asOf() {
+        return WireDates.parameter("asOf", asOf).orElse(null);
     }
 
     Events.Selection after(Events.Position position) {

@@ -1,5 +1,6 @@
 package org.pailbook.records.feed;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.DELETE;
@@ -31,6 +32,7 @@ import org.pailbook.records.access.Caller;
 import org.pailbook.records.access.HerdAccess;
 import org.pailbook.records.access.Scope;
 import org.pailbook.records.exchange.Cursors;
+import org.pailbook.records.exchange.OnceOnly;
 import org.pailbook.records.exchange.Pages;
 import org.pailbook.records.exchange.RecordDesk;
 import org.pailbook.records.problem.Problem;
@@ -54,6 +56,7 @@ public class FeedResource {
     private final Cursors cursors;
     private final Caller caller;
     private final Clock clock;
+    private final OnceOnly once;
 
     @Inject
     FeedResource(
@@ -63,7 +66,9 @@ public class FeedResource {
             HerdAccess access,
             Cursors cursors,
             Caller caller,
-            Clock clock) {
+            Clock clock,
+            OnceOnly once) {
+        this.once = once;
         this.feeds = feeds;
         this.tables = tables;
         this.herds = herds;
@@ -98,14 +103,19 @@ public class FeedResource {
     @Consumes(MediaType.APPLICATION_JSON)
     @Operation(
             operationId = "createFeed",
-            summary = "Make an address that shows one table of one herd without a key; it is in this answer only")
+            summary =
+                    "Make an address that shows one table of one herd without a key; it is in this answer only, also if the request is sent again")
     @RequestBody(
             required = true,
             content = @Content(mediaType = "application/json", schema = @Schema(implementation = NewFeed.class)))
     public RestResponse<FeedView> createFeed(InputStream body, @Context HttpHeaders headers) {
         ApiKeyRow key = key();
-        NewFeed wanted = NewFeed.read(
-                RecordDesk.readObject(body, headers), LocalDate.ofInstant(clock.instant(), ZoneOffset.UTC), tables);
+        return once.showingOnce(
+                headers, body, sent -> create(key, RecordDesk.readObject(sent, headers)), FeedView::withoutAddress);
+    }
+
+    private RestResponse<FeedView> create(ApiKeyRow key, ObjectNode body) {
+        NewFeed wanted = NewFeed.read(body, LocalDate.ofInstant(clock.instant(), ZoneOffset.UTC), tables);
         HerdRow herd = access.toRead(wanted.herd());
         FeedKeyStore.MadeFeed made = feeds.create(herd, wanted, key.id);
         return RestResponse.ResponseBuilder.<FeedView>created(URI.create("/v1/feeds/" + made.row().id))

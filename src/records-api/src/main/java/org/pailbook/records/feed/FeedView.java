@@ -41,4 +41,8 @@ record FeedView(
                 row.revokedAt == null ? null : row.revokedAt.toString(),
                 row.lastUsedOn == null ? null : row.lastUsedOn.toString());
     }
+
+    FeedView withoutAddress() {
+        return new FeedView(id, null, herd, report, keyId, createdAt, expiresOn, revokedAt, lastUsedOn);
+    }
 }

@@ -1,15 +1,14 @@
 package org.pailbook.records.health;
 
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import jakarta.inject.Singleton;
 import java.util.List;
 import org.pailbook.lactation.day.DaysInMilk;
-import org.pailbook.records.intake.Column;
 import org.pailbook.records.intake.EventKind;
+import org.pailbook.records.intake.Member;
+import org.pailbook.records.intake.Members;
 import org.pailbook.records.intake.Posted;
 import org.pailbook.records.intake.Surroundings;
 import org.pailbook.records.store.ForemilkCheckRow;
-import org.pailbook.records.wire.Fields;
 import org.pailbook.records.wire.FindingView;
 
 /** How foremilk checks are read, checked and shown. */
@@ -21,6 +20,24 @@ public final class ForemilkCheckKind extends EventKind<ForemilkCheckRow> {
             List.of("normal", "flakes", "watery", "blood", "serous", "noMilk");
     private static final List<String> UDDER_CODES = List.of("normal", "hard", "hot", "painful");
     private static final List<String> ACTION_CODES = List.of("none", "withheld", "sampled", "veterinarianCalled");
+
+    private static final List<Member<ForemilkCheckRow>> MEMBERS = Members.of(ForemilkCheckRow.class)
+            .code(
+                    "milkingOfDay",
+                    MILKING_OF_DAY_CODES,
+                    record -> record.milkingOfDay,
+                    (record, value) -> record.milkingOfDay = value)
+            .needed()
+            .code("quarter", QUARTER_CODES, record -> record.quarter, (record, value) -> record.quarter = value)
+            .needed()
+            .code("finding", FINDING_CODES, record -> record.finding, (record, value) -> record.finding = value)
+            .needed()
+            .code("udder", UDDER_CODES, record -> record.udder, (record, value) -> record.udder = value)
+            .flag("cowIll", record -> record.cowIll, (record, value) -> record.cowIll = value)
+            .code("action", ACTION_CODES, record -> record.action, (record, value) -> record.action = value)
+            .text("checkedBy", 100, record -> record.checkedBy, (record, value) -> record.checkedBy = value)
+            .note(record -> record.note, (record, value) -> record.note = value)
+            .list();
 
     @Override
     public String name() {
@@ -38,48 +55,13 @@ public final class ForemilkCheckKind extends EventKind<ForemilkCheckRow> {
     }
 
     @Override
-    protected List<Column> detailColumns() {
-        return List.of(
-                Column.text("milking_of_day", "milkingOfDay"),
-                Column.text("quarter", "quarter"),
-                Column.text("finding", "finding"),
-                Column.text("udder", "udder"),
-                Column.flag("cow_ill", "cowIll"),
-                Column.text("action", "action"),
-                Column.text("checked_by", "checkedBy"),
-                Column.text("note", "note"));
+    protected List<Member<ForemilkCheckRow>> members() {
+        return MEMBERS;
     }
 
     @Override
     protected ForemilkCheckRow newRecord() {
         return new ForemilkCheckRow();
-    }
-
-    @Override
-    protected void readDetails(Fields fields, ForemilkCheckRow record) {
-        fields.require("milkingOfDay");
-        record.milkingOfDay = fields.code("milkingOfDay", MILKING_OF_DAY_CODES);
-        fields.require("quarter");
-        record.quarter = fields.code("quarter", QUARTER_CODES);
-        fields.require("finding");
-        record.finding = fields.code("finding", FINDING_CODES);
-        record.udder = fields.code("udder", UDDER_CODES);
-        record.cowIll = fields.flag("cowIll");
-        record.action = fields.code("action", ACTION_CODES);
-        record.checkedBy = fields.text("checkedBy", 100);
-        record.note = fields.text("note", 4000);
-    }
-
-    @Override
-    protected void writeDetails(ForemilkCheckRow record, ObjectNode content) {
-        put(content, "milkingOfDay", record.milkingOfDay);
-        put(content, "quarter", record.quarter);
-        put(content, "finding", record.finding);
-        put(content, "udder", record.udder);
-        put(content, "cowIll", record.cowIll);
-        put(content, "action", record.action);
-        put(content, "checkedBy", record.checkedBy);
-        put(content, "note", record.note);
     }
 
     @Override

@@ -4,8 +4,9 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import jakarta.inject.Singleton;
 import java.time.LocalDate;
 import java.util.List;
-import org.pailbook.records.intake.Column;
 import org.pailbook.records.intake.EventKind;
+import org.pailbook.records.intake.Member;
+import org.pailbook.records.intake.Members;
 import org.pailbook.records.intake.Posted;
 import org.pailbook.records.intake.Surroundings;
 import org.pailbook.records.store.TreatmentRow;
@@ -15,6 +16,25 @@ import org.pailbook.records.wire.FindingView;
 /** How treatments are read, checked and shown. */
 @Singleton
 public final class TreatmentKind extends EventKind<TreatmentRow> {
+    private static final List<Member<TreatmentRow>> MEMBERS = Members.of(TreatmentRow.class)
+            .text("productName", 200, record -> record.productName, (record, value) -> record.productName = value)
+            .needed()
+            .text("diagnosis", 200, record -> record.diagnosis, (record, value) -> record.diagnosis = value)
+            .text("dose", 200, record -> record.dose, (record, value) -> record.dose = value)
+            .text("route", 100, record -> record.route, (record, value) -> record.route = value)
+            .text("batch", 100, record -> record.batch, (record, value) -> record.batch = value)
+            .text("prescriber", 200, record -> record.prescriber, (record, value) -> record.prescriber = value)
+            .date("endedOn", record -> record.endedOn, (record, value) -> record.endedOn = value)
+            .date(
+                    "milkWithheldUntil",
+                    record -> record.milkWithheldUntil,
+                    (record, value) -> record.milkWithheldUntil = value)
+            .date(
+                    "meatWithheldUntil",
+                    record -> record.meatWithheldUntil,
+                    (record, value) -> record.meatWithheldUntil = value)
+            .note(record -> record.note, (record, value) -> record.note = value)
+            .list();
 
     @Override
     public String name() {
@@ -42,18 +62,8 @@ public final class TreatmentKind extends EventKind<TreatmentRow> {
     }
 
     @Override
-    protected List<Column> detailColumns() {
-        return List.of(
-                Column.text("product_name", "productName"),
-                Column.text("diagnosis", "diagnosis"),
-                Column.text("dose", "dose"),
-                Column.text("route", "route"),
-                Column.text("batch", "batch"),
-                Column.text("prescriber", "prescriber"),
-                Column.text("ended_on", "endedOn"),
-                Column.text("milk_withheld_until", "milkWithheldUntil"),
-                Column.text("meat_withheld_until", "meatWithheldUntil"),
-                Column.text("note", "note"));
+    protected List<Member<TreatmentRow>> members() {
+        return MEMBERS;
     }
 
     @Override
@@ -63,33 +73,9 @@ public final class TreatmentKind extends EventKind<TreatmentRow> {
 
     @Override
     protected void readDetails(Fields fields, TreatmentRow record) {
-        fields.require("productName");
-        record.productName = fields.text("productName", 200);
-        record.diagnosis = fields.text("diagnosis", 200);
-        record.dose = fields.text("dose", 200);
-        record.route = fields.text("route", 100);
-        record.batch = fields.text("batch", 100);
-        record.prescriber = fields.text("prescriber", 200);
-        record.endedOn = fields.date("endedOn");
-        record.milkWithheldUntil = fields.date("milkWithheldUntil");
-        record.meatWithheldUntil = fields.date("meatWithheldUntil");
-        record.note = fields.text("note", 4000);
+        super.readDetails(fields, record);
         // sent back with an answer's record; it is ours and not kept
         fields.has("caution");
-    }
-
-    @Override
-    protected void writeDetails(TreatmentRow record, ObjectNode content) {
-        put(content, "productName", record.productName);
-        put(content, "diagnosis", record.diagnosis);
-        put(content, "dose", record.dose);
-        put(content, "route", record.route);
-        put(content, "batch", record.batch);
-        put(content, "prescriber", record.prescriber);
-        put(content, "endedOn", record.endedOn);
-        put(content, "milkWithheldUntil", record.milkWithheldUntil);
-        put(content, "meatWithheldUntil", record.meatWithheldUntil);
-        put(content, "note", record.note);
     }
 
     /** Nobody reads a withholding day of ours without the caution, a tool that follows the changes included. */

@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntPredicate;
 import org.pailbook.records.intake.Edit;
+import org.pailbook.records.intake.NewHerds;
 import org.pailbook.records.intake.RecordAmendment;
 import org.pailbook.records.problem.Fault;
 import org.pailbook.records.problem.Problem;
@@ -27,7 +28,7 @@ import org.pailbook.records.wire.FindingView;
 
 /** Makes herds, and gives them another name or zone. */
 @ApplicationScoped
-public class HerdIntake {
+public class HerdIntake implements NewHerds {
     private static final int LONGEST_NAME = 200;
     private static final Set<String> ZONES = ZoneId.getAvailableZoneIds();
 
@@ -38,6 +39,11 @@ public class HerdIntake {
     HerdIntake(WriteGate gate, Clock clock) {
         this.gate = gate;
         this.clock = clock;
+    }
+
+    @Override
+    public HerdRow make(ObjectNode body, String writtenBy) {
+        return take(body, writtenBy).herd();
     }
 
     /** A herd, and whether this request made it. */

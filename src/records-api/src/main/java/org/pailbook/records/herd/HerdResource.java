@@ -1,5 +1,6 @@
 package org.pailbook.records.herd;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.BeanParam;
 import jakarta.ws.rs.GET;
@@ -33,6 +34,7 @@ import org.pailbook.records.access.Scope;
 import org.pailbook.records.exchange.ComputedDesk;
 import org.pailbook.records.exchange.Cursors;
 import org.pailbook.records.exchange.KnownAtQuery;
+import org.pailbook.records.exchange.OnceOnly;
 import org.pailbook.records.exchange.Pages;
 import org.pailbook.records.exchange.Precondition;
 import org.pailbook.records.exchange.RecordDesk;
@@ -59,6 +61,7 @@ public class HerdResource {
     private final Cursors cursors;
     private final Versions versions;
     private final Caller caller;
+    private final OnceOnly once;
 
     @Inject
     HerdResource(
@@ -68,7 +71,9 @@ public class HerdResource {
             ComputedDesk computed,
             Cursors cursors,
             Versions versions,
-            Caller caller) {
+            Caller caller,
+            OnceOnly once) {
+        this.once = once;
         this.herds = herds;
         this.intake = intake;
         this.access = access;
@@ -85,24 +90,45 @@ public class HerdResource {
             @QueryParam("cursor") @Parameter(description = "Place in the list, from the last page") String cursor,
             @QueryParam("count") @Parameter(description = "true: tell how many there are", example = "false")
                     String count,
+            @BeanParam KnownAtQuery query,
             @Context UriInfo address) {
         caller.requireScope(Scope.READ);
+        query.reaches(null);
         int most = Pages.limit(limit);
-        String after = cursors.after(address, cursor, Herds::isCode);
-        List<HerdRow> found = new ArrayList<>(
-                caller.reachesEveryHerd()
-                        ? herds.pageAll(after, most + 1)
-                        : herds.pageOf(caller.herdCodes(), after, most + 1));
+        List<HerdRow> found = page(query, cursors.after(address, cursor, Herds::isCode), most + 1);
         String next = null;
         if (found.size() > most) {
             found.remove(most);
             next = cursors.next(address, found.get(most - 1).code);
         }
         return new Page<>(
-                found.stream().map(HerdBody::of).toList(), next, Pages.flag("count", count) ? (Long) total() : null);
+                found.stream().map(HerdBody::of).toList(),
+                next,
+                Pages.flag("count", count) ? (Long) total(query) : null);
     }
 
-    private long total() {
+    /** Herds as they were known then; those not known yet are left out, and others taken in their place. */
+    private List<HerdRow> page(KnownAtQuery query, String after, int most) {
+        List<HerdRow> found = new ArrayList<>();
+        String last = after;
+        while (found.size() < most) {
+            int wanted = most - found.size();
+            List<HerdRow> some = caller.reachesEveryHerd()
+                    ? herds.pageAll(last, wanted)
+                    : herds.pageOf(caller.herdCodes(), last, wanted);
+            found.addAll(computed.known(some, query));
+            if (some.size() < wanted) {
+                break;
+            }
+            last = some.get(some.size() - 1).code;
+        }
+        return found;
+    }
+
+    private long total(KnownAtQuery query) {
+        if (query.isOfThePast()) {
+            return page(query, "", Integer.MAX_VALUE).size();
+        }
         return caller.reachesEveryHerd() ? herds.count() : herds.count("code in ?1", caller.herdCodes());
     }
 
@@ -179,7 +205,11 @@ public class HerdResource {
     public RestResponse<HerdBody> createHerd(InputStream body, @Context HttpHeaders headers) {
         caller.requireScope(Scope.WRITE);
         caller.requireEveryHerd();
-        HerdIntake.Taken taken = intake.take(RecordDesk.readObject(body, headers), caller.keyId());
+        return once.single(headers, body, sent -> create(RecordDesk.readObject(sent, headers)));
+    }
+
+    private RestResponse<HerdBody> create(ObjectNode body) {
+        HerdIntake.Taken taken = intake.take(body, caller.keyId());
         HerdBody made = HerdBody.of(taken.herd());
         return answer(
                 taken.isNew()

@@ -17,14 +17,33 @@ public abstract class DatedKind<E extends DatedRecord> extends RecordKind<E> {
     /** An empty record. */
     protected abstract E newRecord();
 
-    /** Reads what the kind has besides animal, day and source. */
-    protected abstract void readDetails(Fields fields, E record);
+    /** What the kind has besides animal, day and source. */
+    protected abstract List<Member<E>> members();
 
-    /** Writes what the kind has besides animal and day. */
-    protected abstract void writeDetails(E record, ObjectNode content);
+    /** Reads the members; a kind with more to it than members reads that as well. */
+    protected void readDetails(Fields fields, E record) {
+        members().forEach(member -> member.read(fields, record));
+    }
+
+    /** Writes the members; a kind with more to it than members writes that as well. */
+    protected void writeDetails(E record, ObjectNode content) {
+        members().forEach(member -> put(content, member.name(), member.value().apply(record)));
+    }
 
     /** The columns besides those for animal, day and source. */
-    protected abstract List<Column> detailColumns();
+    protected List<Column> detailColumns() {
+        return members().stream().map(Member::column).toList();
+    }
+
+    /** Holds each member that has a limit against it. */
+    protected final void checkLimits(Posted<E> posted) {
+        for (Member<E> member : members()) {
+            if (member.limit() != null) {
+                ValueChecks.check(posted, member.limit(), member.name(), (Double)
+                        member.value().apply(posted.record()));
+            }
+        }
+    }
 
     /** The columns before the day. */
     protected abstract List<Column> firstColumns();

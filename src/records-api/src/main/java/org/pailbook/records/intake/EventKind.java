@@ -8,6 +8,7 @@ import org.hibernate.StatelessSession;
 import org.pailbook.lactation.day.DaysInMilk;
 import org.pailbook.records.store.AnimalEvent;
 import org.pailbook.records.store.HerdRow;
+import org.pailbook.records.store.SameDays;
 import org.pailbook.records.wire.FindingView;
 
 /** A kind of record about one animal on one day: animal, day and what the kind adds are its natural key. */
@@ -47,21 +48,7 @@ public abstract class EventKind<E extends AnimalEvent> extends DatedKind<E> {
 
     @Override
     protected final List<E> findByNaturalKeys(StatelessSession session, HerdRow herd, List<E> posted) {
-        return session.createSelectionQuery(
-                        "from " + entity().getSimpleName()
-                                + " where herdId = :herd and animalId in :animals and date in :dates",
-                        entity())
-                .setParameter("herd", herd.id)
-                .setParameter(
-                        "animals",
-                        posted.stream()
-                                .map(record -> record.animalId)
-                                .distinct()
-                                .toList())
-                .setParameter(
-                        "dates",
-                        posted.stream().map(record -> record.date).distinct().toList())
-                .getResultList();
+        return SameDays.find(session, entity(), herd, posted);
     }
 
     /** Refuses a day after the animal left. */

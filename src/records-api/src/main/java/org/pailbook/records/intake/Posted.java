@@ -2,6 +2,10 @@ package org.pailbook.records.intake;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
+import org.pailbook.lactation.testday.DatedLimits;
+import org.pailbook.lactation.testday.ValueLimits;
+import org.pailbook.records.store.DatedRecord;
 import org.pailbook.records.store.StoredRecord;
 import org.pailbook.records.wire.FindingView;
 
@@ -12,15 +16,18 @@ public final class Posted<E extends StoredRecord> {
     final AnimalReference animal;
     final String pointer;
     private final List<FindingView> findings;
+    private Supplier<DatedLimits> limits = () -> DatedLimits.PUBLISHED;
     private Integer daysInMilk;
     private boolean whole;
+    private boolean refused;
 
     Posted(PostedRow row, E record, AnimalReference animal, List<FindingView> findings) {
         this.row = row;
         this.record = record;
         this.animal = animal;
         this.pointer = row.pointer();
-        this.findings = new ArrayList<>(findings);
+        this.findings = new ArrayList<>();
+        findings.forEach(this::add);
     }
 
     /** The record as posted, not stored yet. */
@@ -40,6 +47,18 @@ public final class Posted<E extends StoredRecord> {
 
     public void add(FindingView finding) {
         findings.add(finding);
+        refused |= finding.isError();
+    }
+
+    /** The limits that hold on the record's day, the herd's own where it set any; asked for only where those shipped would warn. */
+    public ValueLimits limits() {
+        return record instanceof DatedRecord dated && dated.date != null
+                ? limits.get().on(dated.date)
+                : ValueLimits.PUBLISHED;
+    }
+
+    void heldAgainst(Supplier<DatedLimits> herdLimits) {
+        limits = herdLimits;
     }
 
     /** Notes in which day of a lactation the record lies. */
@@ -66,6 +85,6 @@ public final class Posted<E extends StoredRecord> {
     }
 
     boolean isRefused() {
-        return findings.stream().anyMatch(FindingView::isError);
+        return refused;
     }
 }

@@ -46,7 +46,7 @@ public class RecordAmendment {
             PostedRow row = PostedRow.single(edit.change().apply(kind.wire(known, animal -> shown(session, animal))));
             List<Posted<E>> posted =
                     List.of(kind.read(row, herd.zone(), edit.cleared()).asWhole());
-            Settlement<E> settlement = RecordIntake.settle(session, kind, herd, turn, posted, known);
+            Settlement<E> settlement = RecordIntake.settle(session, kind, herd, turn, posted, known, new HerdMemory());
             settlement.write(session, herd, writtenBy, turn);
             return settlement.outcomes().get(0);
         });

@@ -4,10 +4,11 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.time.Clock;
 import java.time.LocalDate;
-import java.util.ArrayList;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.hibernate.StatelessSession;
@@ -34,17 +35,27 @@ public class RecordIntake {
         this.clock = clock;
     }
 
+    /** Reads rows; nothing is looked up yet, so no lock is held. */
+    public <E extends StoredRecord> List<Posted<E>> read(RecordKind<E> kind, HerdRow herd, List<PostedRow> rows) {
+        ZoneId zone = herd.zone();
+        return rows.stream().map(row -> kind.read(row, zone)).toList();
+    }
+
     /**
-     * Reads, checks and stores the rows.
+     * Checks and stores rows that were read.
      *
      * @param writtenBy id of the caller's key
      * @param mode whether anything is stored when some or all rows are in error
+     * @param memory what the request has read before
      * @return one outcome for each row, in the order posted
      */
     public <E extends StoredRecord> List<RowOutcome<E>> take(
-            RecordKind<E> kind, HerdRow herd, String writtenBy, List<PostedRow> rows, IntakeMode mode) {
-        List<Posted<E>> posted =
-                rows.stream().map(row -> kind.read(row, herd.zone())).toList();
+            RecordKind<E> kind,
+            HerdRow herd,
+            String writtenBy,
+            List<Posted<E>> posted,
+            IntakeMode mode,
+            HerdMemory memory) {
         if (posted.stream().allMatch(Posted::isRefused)) {
             return posted.stream()
                     .map(row -> RowOutcome.of(row, Outcome.REFUSED, (E) null))
@@ -52,12 +63,11 @@ public class RecordIntake {
         }
         return gate.write(session -> {
             ChangeTurn turn = WriteGate.lockForChange(session, herd.id, clock.instant());
-            Settlement<E> settlement = settle(session, kind, herd, turn, posted, null);
+            Settlement<E> settlement = settle(session, kind, herd, turn, posted, null, memory);
             boolean rejected = mode == IntakeMode.ALL_OR_NOTHING
                     && settlement.outcomes().stream().anyMatch(row -> row.outcome() == Outcome.REFUSED);
-            if (mode != IntakeMode.DRY_RUN && !rejected) {
-                settlement.write(session, herd, writtenBy, turn);
-            }
+            boolean stored = mode != IntakeMode.DRY_RUN && !rejected;
+            memory.taken(kind, stored ? settlement.write(session, herd, writtenBy, turn) : turn.lastChange());
             return settlement.outcomes();
         });
     }
@@ -73,18 +83,21 @@ public class RecordIntake {
             HerdRow herd,
             ChangeTurn turn,
             List<Posted<E>> posted,
-            E known) {
+            E known,
+            HerdMemory memory) {
+        memory.recall(turn, LocalDate.ofInstant(turn.at(), herd.zone()));
         if (kind.namesAnimal()) {
-            findAnimals(session, kind, herd, posted);
+            findAnimals(session, kind, herd, posted, memory);
         }
         List<Posted<E>> readable =
                 posted.stream().filter(row -> !row.isRefused()).toList();
         StoredBefore<E> before = StoredBefore.load(session, kind, herd, readable);
-        Surroundings surroundings = Surroundings.load(
-                session, herd, animalIds(readable), LocalDate.ofInstant(turn.at(), herd.zone()), kind.looksAt());
+        Surroundings surroundings = memory.around(session, kind, herd, animalIds(readable));
         Settlement<E> settlement = new Settlement<>(kind, before);
+        LimitsOnDemand limits = new LimitsOnDemand(session, herd);
         for (Posted<E> row : posted) {
             if (!row.isRefused()) {
+                row.heldAgainst(limits);
                 E replaced = known == null ? before.of(row).stream().findFirst().orElse(null) : known;
                 kind.check(row, replaced, surroundings);
             }
@@ -98,14 +111,14 @@ public class RecordIntake {
     }
 
     private static <E extends StoredRecord> void findAnimals(
-            StatelessSession session, RecordKind<E> kind, HerdRow herd, List<Posted<E>> posted) {
+            StatelessSession session, RecordKind<E> kind, HerdRow herd, List<Posted<E>> posted, HerdMemory memory) {
         List<AnimalReference> named = posted.stream()
                 .filter(row -> !row.isRefused())
                 .map(row -> row.animal)
                 .filter(Objects::nonNull)
                 .distinct()
                 .toList();
-        Map<AnimalReference, String> ids = AnimalLookup.idsOf(session, herd, named);
+        Map<AnimalReference, String> ids = memory.idsOf(session, herd, named);
         for (Posted<E> row : posted) {
             if (row.animal == null || row.isRefused()) {
                 continue;
@@ -132,9 +145,31 @@ public class RecordIntake {
                 .collect(Collectors.toCollection(TreeSet::new));
     }
 
+    /**
+     * The same for a row that must not replace anything: somebody who saw no record does not overwrite one that was written since.
+     *
+     * @return empty if a record in force with another content has its keys; nothing is stored then
+     */
+    public <E extends StoredRecord> Optional<RowOutcome<E>> takeNew(
+            RecordKind<E> kind, HerdRow herd, String writtenBy, PostedRow row) {
+        Posted<E> posted = kind.read(row, herd.zone());
+        return gate.write(session -> {
+            ChangeTurn turn = WriteGate.lockForChange(session, herd.id, clock.instant());
+            Settlement<E> settlement = settle(session, kind, herd, turn, List.of(posted), null, new HerdMemory());
+            RowOutcome<E> outcome = settlement.outcomes().get(0);
+            if (outcome.outcome() == Outcome.UPDATED && !outcome.isRevived()) {
+                return Optional.empty();
+            }
+            settlement.write(session, herd, writtenBy, turn);
+            return Optional.of(outcome);
+        });
+    }
+
     /** The outcome of the only row of a request. */
     public <E extends StoredRecord> RowOutcome<E> takeOne(
             RecordKind<E> kind, HerdRow herd, String writtenBy, PostedRow row) {
-        return new ArrayList<>(take(kind, herd, writtenBy, List.of(row), IntakeMode.STORE_GOOD_ROWS)).get(0);
+        List<Posted<E>> posted = read(kind, herd, List.of(row));
+        return take(kind, herd, writtenBy, posted, IntakeMode.STORE_GOOD_ROWS, new HerdMemory())
+                .get(0);
     }
 }

@@ -16,6 +16,13 @@ import org.pailbook.records.wire.FindingView;
 public record RowOutcome<E extends StoredRecord>(
         PostedRow posted, Outcome outcome, E record, Integer daysInMilk, List<FindingView> findings) {
 
+    static final String REVIVED = "revived";
+
+    /** Whether it puts a withdrawn record in force again. */
+    boolean isRevived() {
+        return findings.stream().anyMatch(finding -> finding.code().equals(REVIVED));
+    }
+
     static <E extends StoredRecord> RowOutcome<E> of(Posted<E> row, Outcome outcome, E record) {
         return new RowOutcome<>(row.row, outcome, record, row.daysInMilk(), row.findings());
     }

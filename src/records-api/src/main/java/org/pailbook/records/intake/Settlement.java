@@ -12,6 +12,7 @@ import java.util.Set;
 import org.hibernate.StatelessSession;
 import org.pailbook.records.store.ChangeTurn;
 import org.pailbook.records.store.HerdRow;
+import org.pailbook.records.store.NewRows;
 import org.pailbook.records.store.RecordIds;
 import org.pailbook.records.store.StoredRecord;
 import org.pailbook.records.store.SupersededVersionRow;
@@ -128,7 +129,7 @@ final class Settlement<E extends StoredRecord> {
             return RowOutcome.of(row, Outcome.UNCHANGED, stored);
         }
         if (stored.withdrawn) {
-            row.add(FindingView.info("revived", row.pointer, "was withdrawn and is in force again"));
+            row.add(FindingView.info(RowOutcome.REVIVED, row.pointer, "was withdrawn and is in force again"));
             return RowOutcome.of(row, Outcome.UPDATED, row.record);
         }
         if (stored.source != null && !stored.source.equals(row.record.source)) {
@@ -150,8 +151,8 @@ final class Settlement<E extends StoredRecord> {
         return RowOutcome.of(row, Outcome.UPDATED, row.record);
     }
 
-    /** Writes what was settled and keeps the number of the herd's last change. */
-    void write(StatelessSession session, HerdRow herd, String writtenBy, ChangeTurn turn) {
+    /** Writes what was settled and keeps the number of the herd's last change, which it returns. */
+    long write(StatelessSession session, HerdRow herd, String writtenBy, ChangeTurn turn) {
         long change = turn.lastChange();
         List<E> created = new ArrayList<>();
         List<E> updated = new ArrayList<>();
@@ -179,11 +180,12 @@ final class Settlement<E extends StoredRecord> {
         }
         session.insertMultiple(replaced);
         session.updateMultiple(updated);
-        session.insertMultiple(created);
+        NewRows.insert(session, kind.entity(), created);
         kind.afterWrite(session, created, updated);
         if (change != turn.lastChange()) {
             WriteGate.noteLastChange(session, herd.id, change, turn.at());
         }
+        return change;
     }
 
     /** The version as it is kept once another one takes its place. */

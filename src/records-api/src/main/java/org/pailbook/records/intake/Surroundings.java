@@ -18,6 +18,9 @@ import org.pailbook.records.store.InParts;
  * the chunk are noted here, so that later ones are checked against them too.
  */
 public final class Surroundings {
+    /** Never written to: days are noted in a map of the animal's own. */
+    private static final TreeMap<LocalDate, String> NO_DAYS = new TreeMap<>();
+
     private final LocalDate today;
     private final Map<String, LocalDate> births = new HashMap<>();
     /** By animal: day of calving to its id, null for a row not stored yet. */
@@ -30,17 +33,16 @@ public final class Surroundings {
 
     private final Map<Class<? extends AnimalEvent>, Map<String, TreeMap<LocalDate, String>>> others = new HashMap<>();
 
-    private Surroundings(LocalDate today) {
+    Surroundings(LocalDate today) {
         this.today = today;
     }
 
-    static Surroundings load(
+    /** Reads what is known of these animals besides those read before. */
+    void load(
             StatelessSession session,
             HerdRow herd,
             Collection<String> animalIds,
-            LocalDate today,
-            Set<Class<? extends AnimalEvent>> others) {
-        Surroundings surroundings = new Surroundings(today);
+            Set<Class<? extends AnimalEvent>> looksAt) {
         InParts.of(animalIds, some -> {
             session.createSelectionQuery(
                             "select id, birthDate from AnimalRow where herdId = :herd and id in :ids and birthDate is not null",
@@ -48,18 +50,13 @@ public final class Surroundings {
                     .setParameter("herd", herd.id)
                     .setParameter("ids", some)
                     .getResultList()
-                    .forEach(row -> surroundings.births.put((String) row[0], (LocalDate) row[1]));
-            surroundings.loadDays(session, herd, some, "CalvingRow", surroundings.calvings);
-            surroundings.loadDays(session, herd, some, "DepartureRow", surroundings.departures);
-            surroundings.loadReturns(session, herd, some);
-            others.forEach(kind -> surroundings.loadDays(
-                    session,
-                    herd,
-                    some,
-                    kind.getSimpleName(),
-                    surroundings.others.computeIfAbsent(kind, any -> new HashMap<>())));
+                    .forEach(row -> births.put((String) row[0], (LocalDate) row[1]));
+            loadDays(session, herd, some, "CalvingRow", calvings);
+            loadDays(session, herd, some, "DepartureRow", departures);
+            loadReturns(session, herd, some);
+            looksAt.forEach(kind -> loadDays(
+                    session, herd, some, kind.getSimpleName(), others.computeIfAbsent(kind, any -> new HashMap<>())));
         });
-        return surroundings;
     }
 
     private void loadReturns(StatelessSession session, HerdRow herd, Collection<String> animalIds) {
@@ -161,7 +158,7 @@ public final class Surroundings {
     }
 
     private static TreeMap<LocalDate, String> days(Map<String, TreeMap<LocalDate, String>> from, String animalId) {
-        return from.getOrDefault(animalId, new TreeMap<>());
+        return from.getOrDefault(animalId, NO_DAYS);
     }
 
     private static void note(Map<String, TreeMap<LocalDate, String>> into, String animalId, LocalDate day, String id) {

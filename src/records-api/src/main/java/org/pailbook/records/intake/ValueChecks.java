@@ -1,6 +1,8 @@
 package org.pailbook.records.intake;
 
 import java.math.BigDecimal;
+import java.util.Optional;
+import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.testday.BreedGroup;
 import org.pailbook.lactation.testday.ValueLimit;
 import org.pailbook.lactation.testday.ValueLimits;
@@ -39,12 +41,18 @@ public final class ValueChecks {
     /** Notes an odd value as a warning, with words of its own. */
     public static void warn(
             Posted<? extends StoredRecord> posted, String limit, String member, double value, String words) {
-        ValueLimits.PUBLISHED
-                .check(limit, value, BreedGroup.UNKNOWN)
+        odd(posted, limit, value)
                 .ifPresent(
                         finding -> posted.add(FindingView.warning(finding.code().code(), posted.pointer(member), words)
                                 .seen(shown(value))
                                 .expecting(finding.expected().orElse(null))));
+    }
+
+    /** What is odd about a value, by the limits of the record's day; a herd's own are never narrower than those shipped. */
+    public static Optional<Finding> odd(Posted<? extends StoredRecord> posted, String limit, double value) {
+        return ValueLimits.PUBLISHED
+                .check(limit, value, BreedGroup.UNKNOWN)
+                .flatMap(any -> posted.limits().check(limit, value, BreedGroup.UNKNOWN));
     }
 
     private static String shown(double value) {

@@ -1,21 +1,58 @@
 package org.pailbook.records.milking;
 
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import jakarta.inject.Singleton;
 import java.util.List;
-import org.pailbook.records.intake.Column;
 import org.pailbook.records.intake.EventKind;
+import org.pailbook.records.intake.Member;
+import org.pailbook.records.intake.Members;
 import org.pailbook.records.intake.Posted;
 import org.pailbook.records.intake.Surroundings;
-import org.pailbook.records.intake.ValueChecks;
 import org.pailbook.records.store.MilkingRow;
-import org.pailbook.records.wire.Fields;
 import org.pailbook.records.wire.FindingView;
 
 /** How milkings are read, checked and shown. */
 @Singleton
 public final class MilkingKind extends EventKind<MilkingRow> {
     private static final List<String> MILKING_OF_DAY_CODES = List.of("am", "pm", "third");
+
+    private static final List<Member<MilkingRow>> MEMBERS = Members.of(MilkingRow.class)
+            .code(
+                    "milkingOfDay",
+                    MILKING_OF_DAY_CODES,
+                    record -> record.milkingOfDay,
+                    (record, value) -> record.milkingOfDay = value)
+            .needed()
+            .number("milkKg", record -> record.milkKg, (record, value) -> record.milkKg = value)
+            .needed()
+            .within("milking.milkKg")
+            .integer(
+                    "milkingsPerDay",
+                    1,
+                    3,
+                    record -> record.milkingsPerDay,
+                    (record, value) -> record.milkingsPerDay = value)
+            .number(
+                    "hoursSincePrevious",
+                    record -> record.hoursSincePrevious,
+                    (record, value) -> record.hoursSincePrevious = value)
+            .within("milking.hoursSincePrevious")
+            .number(
+                    "durationMinutes",
+                    record -> record.durationMinutes,
+                    (record, value) -> record.durationMinutes = value)
+            .within("milking.durationMinutes")
+            .number("fatPct", record -> record.fatPct, (record, value) -> record.fatPct = value)
+            .within("fatPct")
+            .number("proteinPct", record -> record.proteinPct, (record, value) -> record.proteinPct = value)
+            .within("proteinPct")
+            .number("lactosePct", record -> record.lactosePct, (record, value) -> record.lactosePct = value)
+            .within("lactosePct")
+            .number(
+                    "sccThousandPerMl",
+                    record -> record.sccThousandPerMl,
+                    (record, value) -> record.sccThousandPerMl = value)
+            .within("sccThousandPerMl")
+            .list();
 
     @Override
     public String name() {
@@ -38,17 +75,8 @@ public final class MilkingKind extends EventKind<MilkingRow> {
     }
 
     @Override
-    protected List<Column> detailColumns() {
-        return List.of(
-                Column.text("milking_of_day", "milkingOfDay"),
-                Column.number("milk_kg", "milkKg"),
-                Column.number("milkings_per_day", "milkingsPerDay"),
-                Column.number("hours_since_previous", "hoursSincePrevious"),
-                Column.number("duration_minutes", "durationMinutes"),
-                Column.number("fat_pct", "fatPct"),
-                Column.number("protein_pct", "proteinPct"),
-                Column.number("lactose_pct", "lactosePct"),
-                Column.number("scc_thousand_per_ml", "sccThousandPerMl"));
+    protected List<Member<MilkingRow>> members() {
+        return MEMBERS;
     }
 
     @Override
@@ -57,44 +85,10 @@ public final class MilkingKind extends EventKind<MilkingRow> {
     }
 
     @Override
-    protected void readDetails(Fields fields, MilkingRow record) {
-        fields.require("milkingOfDay");
-        record.milkingOfDay = fields.code("milkingOfDay", MILKING_OF_DAY_CODES);
-        fields.require("milkKg");
-        record.milkKg = fields.number("milkKg");
-        record.milkingsPerDay = fields.integer("milkingsPerDay", 1, 3);
-        record.hoursSincePrevious = fields.number("hoursSincePrevious");
-        record.durationMinutes = fields.number("durationMinutes");
-        record.fatPct = fields.number("fatPct");
-        record.proteinPct = fields.number("proteinPct");
-        record.lactosePct = fields.number("lactosePct");
-        record.sccThousandPerMl = fields.number("sccThousandPerMl");
-    }
-
-    @Override
-    protected void writeDetails(MilkingRow record, ObjectNode content) {
-        put(content, "milkingOfDay", record.milkingOfDay);
-        put(content, "milkKg", record.milkKg);
-        put(content, "milkingsPerDay", record.milkingsPerDay);
-        put(content, "hoursSincePrevious", record.hoursSincePrevious);
-        put(content, "durationMinutes", record.durationMinutes);
-        put(content, "fatPct", record.fatPct);
-        put(content, "proteinPct", record.proteinPct);
-        put(content, "lactosePct", record.lactosePct);
-        put(content, "sccThousandPerMl", record.sccThousandPerMl);
-    }
-
-    @Override
     protected void checkDetails(Posted<MilkingRow> posted, MilkingRow replaced, Surroundings surroundings) {
         MilkingRow record = posted.record();
         checkPresent(posted, surroundings);
-        ValueChecks.check(posted, "milking.milkKg", "milkKg", record.milkKg);
-        ValueChecks.check(posted, "milking.hoursSincePrevious", "hoursSincePrevious", record.hoursSincePrevious);
-        ValueChecks.check(posted, "milking.durationMinutes", "durationMinutes", record.durationMinutes);
-        ValueChecks.check(posted, "fatPct", "fatPct", record.fatPct);
-        ValueChecks.check(posted, "proteinPct", "proteinPct", record.proteinPct);
-        ValueChecks.check(posted, "lactosePct", "lactosePct", record.lactosePct);
-        ValueChecks.check(posted, "sccThousandPerMl", "sccThousandPerMl", record.sccThousandPerMl);
+        checkLimits(posted);
         boolean tooMany = record.milkingsPerDay != null
                 && record.milkingsPerDay
                         < ("third".equals(record.milkingOfDay) ? 3 : "pm".equals(record.milkingOfDay) ? 2 : 1);

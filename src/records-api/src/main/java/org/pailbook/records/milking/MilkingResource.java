@@ -1,34 +1,14 @@
 package org.pailbook.records.milking;
 
 import jakarta.inject.Inject;
-import jakarta.ws.rs.BeanParam;
-import jakarta.ws.rs.GET;
-import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
-import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
-import jakarta.ws.rs.core.Context;
-import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
-import jakarta.ws.rs.core.Response;
-import jakarta.ws.rs.core.UriInfo;
-import java.io.InputStream;
-import org.eclipse.microprofile.openapi.annotations.Operation;
-import org.eclipse.microprofile.openapi.annotations.media.Content;
-import org.eclipse.microprofile.openapi.annotations.media.Schema;
-import org.eclipse.microprofile.openapi.annotations.parameters.RequestBody;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
-import org.jboss.resteasy.reactive.RestResponse;
-import org.pailbook.records.exchange.BulkQuery;
 import org.pailbook.records.exchange.EventResource;
-import org.pailbook.records.exchange.KnownAtQuery;
-import org.pailbook.records.exchange.ListQuery;
 import org.pailbook.records.intake.EventKind;
-import org.pailbook.records.intake.PostedAnswer;
 import org.pailbook.records.store.AnimalIdentifier;
 import org.pailbook.records.store.MilkingRow;
-import org.pailbook.records.wire.Page;
-import org.pailbook.records.wire.StoredView;
 
 /** The milkings of a herd over HTTP. */
 @Path("/v1/herds/{herd}/milkings")
@@ -50,44 +30,5 @@ public class MilkingResource extends EventResource<MilkingRow, MilkingBody> {
     @Override
     protected MilkingBody view(MilkingRow record, AnimalIdentifier animal) {
         return MilkingBody.of(record, animal);
-    }
-
-    @GET
-    @Operation(operationId = "listMilkings", summary = "The milkings of a herd, by day")
-    public Page<StoredView<MilkingBody>> listMilkings(
-            @PathParam("herd") String herd, @BeanParam ListQuery query, @Context UriInfo address) {
-        return list(herd, query, address);
-    }
-
-    @GET
-    @Path("/{id}")
-    @Operation(operationId = "getMilking", summary = "One milking")
-    public RestResponse<StoredView<MilkingBody>> getMilking(
-            @PathParam("herd") String herd,
-            @PathParam("id") String id,
-            @BeanParam KnownAtQuery query,
-            @Context HttpHeaders headers) {
-        return one(herd, id, query, headers);
-    }
-
-    @POST
-    @Operation(operationId = "upsertMilking", summary = "Post one milking; a resend changes nothing")
-    @RequestBody(
-            required = true,
-            content = @Content(mediaType = "application/json", schema = @Schema(implementation = MilkingBody.class)))
-    public RestResponse<PostedAnswer<MilkingBody>> upsertMilking(
-            @PathParam("herd") String herd, InputStream body, @Context HttpHeaders headers) {
-        return post(herd, body, headers);
-    }
-
-    @POST
-    @Path("/bulk")
-    @Operation(operationId = "bulkMilkings", summary = "Post many milkings as JSON, NDJSON or CSV")
-    public Response bulkMilkings(
-            @PathParam("herd") String herd,
-            @BeanParam BulkQuery query,
-            InputStream body,
-            @Context HttpHeaders headers) {
-        return postMany(herd, query, body, headers);
     }
 }

@@ -26,6 +26,9 @@ import org.pailbook.records.computed.KnownCow;
  * @param parity of the lactation shown; 0 if she has none
  * @param daysInMilk only while she is in milk; else empty text
  * @param picture of the lactation; empty text without one
+ * @param against why her milk stays out of the tank
+ * @param toDo lists she is on, each with the reason
+ * @param worth null without prices
  * @param cells picture of all cell counts; empty text without one
  */
 record CowPage(
@@ -46,6 +49,9 @@ record CowPage(
         List<DayLine> days,
         List<LactationLine> lactations,
         List<EventLine> events,
+        List<String> against,
+        List<String> toDo,
+        CowWorth.Worth worth,
         String cells,
         List<String> findings) {
     private static final int DAYS_BETWEEN_LINES = 15;
@@ -63,7 +69,7 @@ record CowPage(
     /** Something that happened to her. */
     record EventLine(String date, String what) {}
 
-    static CowPage of(KnownCow cow, int parity, Shown shown) {
+    static CowPage of(KnownCow cow, int parity, Shown shown, CowDossier.Dossier dossier) {
         Optional<AssembledLactation> found = parity == 0
                 ? cow.onDay().lactations().latest()
                 : cow.onDay().lactations().ofParity(parity);
@@ -99,14 +105,18 @@ record CowPage(
                                 of.lactation(),
                                 projection.orElseThrow(),
                                 List.of(),
-                                shown.asOf()))
+                                shown.asOf(),
+                                dossier.moments()))
                         .orElse(""),
                 found.map(of -> tests(of, shown)).orElse(List.of()),
                 projection.map(of -> days(of, shown)).orElse(List.of()),
                 cow.onDay().lactations().lactations().stream()
                         .map(of -> line(cow, of, found.orElse(null) == of, shown))
                         .toList(),
-                events(cow.record().history()),
+                events(cow.record().history(), dossier.lines()),
+                dossier.against(),
+                dossier.toDo(),
+                dossier.worth().orElse(null),
                 cells(cow.record().history()),
                 Stream.concat(
                                 cow.onDay().lactations().findings().stream(),
@@ -163,8 +173,8 @@ record CowPage(
                 isShown);
     }
 
-    private static List<EventLine> events(CowHistory history) {
-        List<EventLine> events = new ArrayList<>();
+    private static List<EventLine> events(CowHistory history, List<EventLine> further) {
+        List<EventLine> events = new ArrayList<>(further);
         history.birthDate().ifPresent(date -> events.add(new EventLine(date.toString(), PageWords.word("event.born"))));
         history.calvings()
                 .forEach(calving -> events.add(new EventLine(

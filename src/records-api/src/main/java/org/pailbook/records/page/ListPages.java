@@ -28,21 +28,22 @@ final class ListPages {
     }
 
     /** The herds somebody may read. */
-    record HerdsPage(List<HerdLine> herds, String label) {}
+    record HerdsPage(List<HerdLine> herds, String label, List<FormField> form, List<String> faults) {
+        static HerdsPage of(List<HerdLine> herds, String label) {
+            return new HerdsPage(herds, label, List.of(), List.of());
+        }
+
+        /** For who may make herds and has none. */
+        static HerdsPage withForm(String label, PageForm form) {
+            return new HerdsPage(List.of(), label, form.fields(), form.otherFaults());
+        }
+    }
 
     /** Cows in milk with what is expected of them. */
     record ProjectionsPage(Shown shown, Part<CowLine> part) {
         static ProjectionsPage of(Shown shown, List<KnownCow> cows, int number) {
             Part<KnownCow> some = Part.of(CowLine.inMilk(cows), number);
-            return new ProjectionsPage(
-                    shown,
-                    new Part<>(
-                            some.rows().stream()
-                                    .map(cow -> CowLine.of(cow, shown))
-                                    .toList(),
-                            some.number(),
-                            some.parts(),
-                            some.total()));
+            return new ProjectionsPage(shown, some.as(cow -> CowLine.of(cow, shown)));
         }
     }
 

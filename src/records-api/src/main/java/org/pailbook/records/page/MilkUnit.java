@@ -1,19 +1,20 @@
 package org.pailbook.records.page;
 
+import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
+import org.pailbook.records.exchange.FileUnit;
 
-/** In which unit weights are shown; everything else of the service is in kg. */
+/** In which unit weights are shown and typed; everything else of the service is in kg. */
 enum MilkUnit {
-    KG(1),
-    /** International avoirdupois pound, exactly (agreement of 1959; from memory). */
-    LB(0.45359237);
+    KG(FileUnit.KG),
+    LB(FileUnit.LB);
 
-    private final double kg;
+    private final FileUnit unit;
 
-    MilkUnit(double kg) {
-        this.kg = kg;
+    MilkUnit(FileUnit unit) {
+        this.unit = unit;
     }
 
     static Optional<MilkUnit> of(String wireName) {
@@ -27,6 +28,11 @@ enum MilkUnit {
     }
 
     double of(double amountKg) {
-        return amountKg / kg;
+        return amountKg / unit.factor();
+    }
+
+    /** What was typed, as it is kept: in kg. */
+    double toKg(double amount) {
+        return unit.converted(BigDecimal.valueOf(amount)).doubleValue();
     }
 }

@@ -1,10 +1,8 @@
 package org.pailbook.records.page;
 
 import jakarta.ws.rs.QueryParam;
-import java.time.Clock;
 import java.time.LocalDate;
 import org.pailbook.records.problem.Problem;
-import org.pailbook.records.store.HerdRow;
 import org.pailbook.records.wire.WireDates;
 
 /** For which day, and in which unit. */
@@ -17,13 +15,27 @@ public class PageQuery {
     @QueryParam("unit")
     String unit;
 
-    Shown shown(HerdRow herd, Clock clock) {
-        MilkUnit milkUnit = unit == null
-                ? MilkUnit.KG
+    /** The same from a form. */
+    static PageQuery of(String asOf, String unit) {
+        PageQuery query = new PageQuery();
+        query.asOf = asOf;
+        query.unit = unit;
+        return query;
+    }
+
+    /** @param today in the herd's zone */
+    LocalDate day(LocalDate today) {
+        return WireDates.parameter("asOf", asOf).orElse(today);
+    }
+
+    boolean asksForDay() {
+        return asOf != null;
+    }
+
+    MilkUnit unit(MilkUnit usual) {
+        return unit == null
+                ? usual
                 : MilkUnit.of(unit).orElseThrow(() -> Problem.badParameter("unit", "expected kg or lb", unit));
-        LocalDate day =
-                WireDates.parameter("asOf", asOf).orElseGet(() -> LocalDate.ofInstant(clock.instant(), herd.zone()));
-        return new Shown(herd, day, asOf != null, milkUnit);
     }
 
     /** A whole number from 1 in a parameter; {@code without} if it was not sent. */

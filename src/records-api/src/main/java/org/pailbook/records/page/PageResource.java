@@ -9,18 +9,20 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.Context;
+import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.UriInfo;
 import java.net.URI;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.pailbook.records.access.Caller;
-import org.pailbook.records.access.HerdAccess;
 import org.pailbook.records.access.Scope;
 import org.pailbook.records.access.WithSession;
-import org.pailbook.records.computed.HerdCows;
 import org.pailbook.records.computed.HerdLearning;
 import org.pailbook.records.computed.KnownCow;
 import org.pailbook.records.problem.Problem;
@@ -41,29 +43,32 @@ public class PageResource {
     /** Twice the usual test interval: a herd untested for so long is first shown as it was on its last test day. Ours. */
     private static final int LONG_AGO_DAYS = 56;
 
-    private final HerdAccess access;
+    private final PageDesk desk;
     private final Caller caller;
     private final Herds herds;
     private final Events events;
-    private final HerdCows cows;
     private final HerdLearning learning;
+    private final HerdToday today;
+    private final CowDossier dossier;
     private final Clock clock;
 
     @Inject
     PageResource(
-            HerdAccess access,
+            PageDesk desk,
             Caller caller,
             Herds herds,
             Events events,
-            HerdCows cows,
             HerdLearning learning,
+            HerdToday today,
+            CowDossier dossier,
             Clock clock) {
-        this.access = access;
+        this.desk = desk;
         this.caller = caller;
         this.herds = herds;
         this.events = events;
-        this.cows = cows;
         this.learning = learning;
+        this.today = today;
+        this.dossier = dossier;
         this.clock = clock;
     }
 
@@ -75,9 +80,13 @@ public class PageResource {
                 ? herds.pageAll("", MOST_HERDS)
                 : herds.pageOf(caller.herdCodes(), "", MOST_HERDS);
         List<ListPages.HerdLine> lines = all.stream().map(this::line).toList();
+        if (lines.isEmpty() && caller.reachesEveryHerd() && desk.mayWrite()) {
+            return html(Templates.herds(
+                    ListPages.HerdsPage.withForm(caller.label(), StartPages.herd(Map.of(), List.of()))));
+        }
         return lines.size() == 1
                 ? Response.seeOther(URI.create(lines.get(0).link())).build()
-                : html(Templates.herds(new ListPages.HerdsPage(lines, caller.label())));
+                : html(Templates.herds(ListPages.HerdsPage.of(lines, caller.label())));
     }
 
     private ListPages.HerdLine line(HerdRow herd) {
@@ -91,8 +100,9 @@ public class PageResource {
     @Path("/herds/{herd}")
     @Operation(hidden = true)
     public Response getHerd(@PathParam("herd") String herdCode, @BeanParam PageQuery query) {
-        Shown shown = shown(herdCode, query);
-        return html(Templates.herd(HerdPage.of(shown, all(shown))));
+        Shown shown = desk.shown(herdCode, query);
+        List<KnownCow> cows = desk.all(shown);
+        return html(Templates.herd(HerdPage.of(shown, cows, today.toDo(shown, cows), today.milk(shown))));
     }
 
     @GET
@@ -100,8 +110,9 @@ public class PageResource {
     @Operation(hidden = true)
     public Response getAnimals(
             @PathParam("herd") String herdCode, @BeanParam PageQuery query, @QueryParam("page") String page) {
-        Shown shown = shown(herdCode, query);
-        return html(Templates.animals(ListPages.AnimalsPage.of(shown, all(shown), PageQuery.number("page", page, 1))));
+        Shown shown = desk.shown(herdCode, query);
+        return html(
+                Templates.animals(ListPages.AnimalsPage.of(shown, desk.all(shown), PageQuery.number("page", page, 1))));
     }
 
     @GET
@@ -112,13 +123,13 @@ public class PageResource {
             @PathParam("animal") String animal,
             @BeanParam PageQuery query,
             @QueryParam("parity") String lactation) {
-        Shown shown = shown(herdCode, query);
-        KnownCow cow = cows.one(shown.herd(), access.animal(shown.herd(), animal), shown.asOf());
+        Shown shown = desk.shown(herdCode, query);
+        KnownCow cow = desk.one(shown, animal);
         int parity = PageQuery.number("parity", lactation, LATEST);
         if (parity != LATEST && cow.onDay().lactations().ofParity(parity).isEmpty()) {
             throw Problem.notFound();
         }
-        return html(Templates.cow(CowPage.of(cow, parity, shown)));
+        return html(Templates.cow(CowPage.of(cow, parity, shown, dossier.of(cow, shown))));
     }
 
     @GET
@@ -126,16 +137,16 @@ public class PageResource {
     @Operation(hidden = true)
     public Response getProjections(
             @PathParam("herd") String herdCode, @BeanParam PageQuery query, @QueryParam("page") String page) {
-        Shown shown = shown(herdCode, query);
+        Shown shown = desk.shown(herdCode, query);
         return html(Templates.projections(
-                ListPages.ProjectionsPage.of(shown, all(shown), PageQuery.number("page", page, 1))));
+                ListPages.ProjectionsPage.of(shown, desk.all(shown), PageQuery.number("page", page, 1))));
     }
 
     @GET
     @Path("/herds/{herd}/accuracy")
     @Operation(hidden = true)
     public Response getAccuracy(@PathParam("herd") String herdCode, @BeanParam PageQuery query) {
-        Shown shown = shown(herdCode, query);
+        Shown shown = desk.shown(herdCode, query);
         return html(Templates.accuracy(ListPages.AccuracyPage.of(shown, learning.of(shown.herd(), shown.asOf()))));
     }
 
@@ -144,22 +155,32 @@ public class PageResource {
     @Operation(hidden = true)
     public Response getFindings(
             @PathParam("herd") String herdCode, @BeanParam PageQuery query, @QueryParam("page") String page) {
-        Shown shown = shown(herdCode, query);
-        return html(
-                Templates.findings(ListPages.FindingsPage.of(shown, all(shown), PageQuery.number("page", page, 1))));
+        Shown shown = desk.shown(herdCode, query);
+        return html(Templates.findings(
+                ListPages.FindingsPage.of(shown, desk.all(shown), PageQuery.number("page", page, 1))));
     }
 
-    private Shown shown(String herdCode, PageQuery query) {
-        return query.shown(access.toRead(herdCode), clock);
-    }
-
-    private List<KnownCow> all(Shown shown) {
-        return cows.all(shown.herd(), shown.asOf());
+    @GET
+    @Path("/herds/{herd}/how-to")
+    @Operation(hidden = true)
+    public Response getHowTo(@PathParam("herd") String herdCode, @BeanParam PageQuery query, @Context UriInfo address) {
+        String base = address.getBaseUri().toString().replaceAll("/$", "");
+        return html(Templates.howTo(HowToPage.of(desk.shown(herdCode, query), base)));
     }
 
     static Response html(TemplateInstance page) {
+        return html(page, ProblemPage.CONTENT_SECURITY_POLICY);
+    }
+
+    /** The same for a page with our script. */
+    static Response htmlWithScript(TemplateInstance page) {
+        return html(page, ProblemPage.CONTENT_SECURITY_POLICY_WITH_SCRIPT);
+    }
+
+    private static Response html(TemplateInstance page, String policy) {
         return Response.ok(page.render(), ProblemPage.MEDIA_TYPE)
-                .header("Content-Security-Policy", ProblemPage.CONTENT_SECURITY_POLICY)
+                .header("Content-Security-Policy", policy)
+                .header(HttpHeaders.VARY, HttpHeaders.ACCEPT_LANGUAGE)
                 .build();
     }
 }

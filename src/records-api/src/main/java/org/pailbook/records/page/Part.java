@@ -1,6 +1,7 @@
 package org.pailbook.records.page;
 
 import java.util.List;
+import java.util.function.Function;
 
 /**
  * Some rows of a long list.
@@ -20,6 +21,11 @@ record Part<T>(List<T> rows, int number, int parts, int total) {
                 number,
                 parts,
                 all.size());
+    }
+
+    /** The same rows shown otherwise. */
+    <U> Part<U> as(Function<T, U> show) {
+        return new Part<>(rows.stream().map(show).toList(), number, parts, total);
     }
 
     public boolean hasBefore() {

@@ -5,7 +5,6 @@ import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.pailbook.lactation.figure.Interval;
@@ -16,8 +15,10 @@ import org.pailbook.records.store.HerdRow;
  * How a page shows things: which herd, for which day, in which unit; and the links that keep it so.
  *
  * @param askedFor whether the day was chosen; else it is today, and links leave it out
+ * @param usual unit by the herd's settings, which links leave out
+ * @param mayWrite whether whoever reads may also enter and change
  */
-record Shown(HerdRow herd, LocalDate asOf, boolean askedFor, MilkUnit unit) {
+record Shown(HerdRow herd, LocalDate asOf, boolean askedFor, MilkUnit unit, MilkUnit usual, boolean mayWrite) {
     static final String NONE = "\u2013";
 
     public String code() {
@@ -26,6 +27,11 @@ record Shown(HerdRow herd, LocalDate asOf, boolean askedFor, MilkUnit unit) {
 
     public String herdName() {
         return herd.name;
+    }
+
+    /** Whether a form that goes back to the page must say the unit. */
+    public boolean isOtherUnit() {
+        return unit != usual;
     }
 
     public String unitName() {
@@ -44,7 +50,8 @@ record Shown(HerdRow herd, LocalDate asOf, boolean askedFor, MilkUnit unit) {
     /** The same in the other unit. */
     public String otherUnit(String rest) {
         MilkUnit other = isPounds() ? MilkUnit.KG : MilkUnit.LB;
-        return "/pages/herds/" + herd.code + rest + new Shown(herd, asOf, askedFor, other).query(List.of());
+        return "/pages/herds/" + herd.code + rest
+                + new Shown(herd, asOf, askedFor, other, usual, mayWrite).query(List.of());
     }
 
     public String numbered(String rest, int number) {
@@ -70,8 +77,8 @@ record Shown(HerdRow herd, LocalDate asOf, boolean askedFor, MilkUnit unit) {
         if (askedFor) {
             parts.add("asOf=" + asOf);
         }
-        if (isPounds()) {
-            parts.add("unit=lb");
+        if (unit != usual) {
+            parts.add("unit=" + unitName());
         }
         return parts.isEmpty() ? "" : "?" + String.join("&", parts);
     }
@@ -94,7 +101,7 @@ record Shown(HerdRow herd, LocalDate asOf, boolean askedFor, MilkUnit unit) {
     }
 
     static String number(double value, int decimals) {
-        return String.format(Locale.ENGLISH, "%,." + decimals + "f", value);
+        return PageLanguage.current().number(value, decimals);
     }
 
     static String number(OptionalDouble value, int decimals) {

@@ -35,8 +35,12 @@ record ShownFigure(
     private static final String KG = "kg";
 
     static ShownFigure of(String key, Figure figure, int decimals, Shown shown) {
+        return named(PageWords.word(key), figure, decimals, shown);
+    }
+
+    static ShownFigure named(String name, Figure figure, int decimals, Shown shown) {
         return new ShownFigure(
-                PageWords.word(key),
+                name,
                 amount(figure.value(), figure.unit(), decimals, shown),
                 interval(figure, decimals, shown),
                 figure.asOf().toString(),
@@ -54,7 +58,11 @@ record ShownFigure(
     private static String amount(OptionalDouble value, String unit, int decimals, Shown shown) {
         return isWeight(unit)
                 ? shown.weight(value, decimals) + (value.isEmpty() ? "" : unit.substring(KG.length()))
-                : Shown.number(value, decimals) + (value.isEmpty() ? "" : "\u00a0" + unit);
+                : Shown.number(value, decimals) + (value.isEmpty() ? "" : "\u00a0" + shownUnit(unit));
+    }
+
+    private static String shownUnit(String unit) {
+        return unit.equals("1000/mL") ? PageWords.word("unit.scc") : unit;
     }
 
     private static boolean isWeight(String unit) {

@@ -29,6 +29,7 @@ import org.pailbook.records.problem.ProblemPage;
 @WithoutKey
 public class SignInResource {
     private static final String STYLE = "org/pailbook/records/page/pailbook.css";
+    private static final String SCRIPT = "org/pailbook/records/page/pailbook.js";
     private static final String COOKIE_PATH = "/pages";
 
     private final Sessions sessions;
@@ -94,8 +95,20 @@ public class SignInResource {
     @Produces("text/css")
     @Operation(hidden = true)
     public Response getStyle() {
-        try (InputStream style = Thread.currentThread().getContextClassLoader().getResourceAsStream(STYLE)) {
-            return Response.ok(style.readAllBytes(), "text/css; charset=utf-8")
+        return file(STYLE, "text/css; charset=utf-8");
+    }
+
+    @GET
+    @Path("/pailbook.js")
+    @Produces("text/javascript")
+    @Operation(hidden = true)
+    public Response getScript() {
+        return file(SCRIPT, "text/javascript; charset=utf-8");
+    }
+
+    private static Response file(String name, String mediaType) {
+        try (InputStream file = Thread.currentThread().getContextClassLoader().getResourceAsStream(name)) {
+            return Response.ok(file.readAllBytes(), mediaType)
                     .header(HttpHeaders.CACHE_CONTROL, "public, max-age=3600")
                     .header("Content-Security-Policy", ProblemPage.CONTENT_SECURITY_POLICY)
                     .build();

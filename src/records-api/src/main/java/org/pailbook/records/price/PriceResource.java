@@ -1,33 +1,13 @@
 package org.pailbook.records.price;
 
 import jakarta.inject.Inject;
-import jakarta.ws.rs.BeanParam;
-import jakarta.ws.rs.GET;
-import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
-import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
-import jakarta.ws.rs.core.Context;
-import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
-import jakarta.ws.rs.core.Response;
-import jakarta.ws.rs.core.UriInfo;
-import java.io.InputStream;
-import org.eclipse.microprofile.openapi.annotations.Operation;
-import org.eclipse.microprofile.openapi.annotations.media.Content;
-import org.eclipse.microprofile.openapi.annotations.media.Schema;
-import org.eclipse.microprofile.openapi.annotations.parameters.RequestBody;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
-import org.jboss.resteasy.reactive.RestResponse;
-import org.pailbook.records.exchange.BulkQuery;
 import org.pailbook.records.exchange.HerdRecordResource;
-import org.pailbook.records.exchange.KnownAtQuery;
-import org.pailbook.records.exchange.PeriodQuery;
 import org.pailbook.records.intake.HerdRecordKind;
-import org.pailbook.records.intake.PostedAnswer;
 import org.pailbook.records.store.PriceRow;
-import org.pailbook.records.wire.Page;
-import org.pailbook.records.wire.StoredView;
 
 /** The prices of a herd over HTTP. */
 @Path("/v1/herds/{herd}/prices")
@@ -49,44 +29,5 @@ public class PriceResource extends HerdRecordResource<PriceRow, PriceBody> {
     @Override
     protected PriceBody view(PriceRow record) {
         return PriceBody.of(record);
-    }
-
-    @GET
-    @Operation(operationId = "listPrices", summary = "The prices of a herd, by day")
-    public Page<StoredView<PriceBody>> listPrices(
-            @PathParam("herd") String herd, @BeanParam PeriodQuery query, @Context UriInfo address) {
-        return list(herd, query, address);
-    }
-
-    @GET
-    @Path("/{id}")
-    @Operation(operationId = "getPrice", summary = "One set of prices")
-    public RestResponse<StoredView<PriceBody>> getPrice(
-            @PathParam("herd") String herd,
-            @PathParam("id") String id,
-            @BeanParam KnownAtQuery query,
-            @Context HttpHeaders headers) {
-        return one(herd, id, query, headers);
-    }
-
-    @POST
-    @Operation(operationId = "upsertPrice", summary = "Post one set of prices; a resend changes nothing")
-    @RequestBody(
-            required = true,
-            content = @Content(mediaType = "application/json", schema = @Schema(implementation = PriceBody.class)))
-    public RestResponse<PostedAnswer<PriceBody>> upsertPrice(
-            @PathParam("herd") String herd, InputStream body, @Context HttpHeaders headers) {
-        return post(herd, body, headers);
-    }
-
-    @POST
-    @Path("/bulk")
-    @Operation(operationId = "bulkPrices", summary = "Post many prices as JSON, NDJSON or CSV")
-    public Response bulkPrices(
-            @PathParam("herd") String herd,
-            @BeanParam BulkQuery query,
-            InputStream body,
-            @Context HttpHeaders headers) {
-        return postMany(herd, query, body, headers);
     }
 }

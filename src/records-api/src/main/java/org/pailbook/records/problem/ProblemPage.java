@@ -9,6 +9,10 @@ public final class ProblemPage {
     public static final String CONTENT_SECURITY_POLICY =
             "default-src 'none'; style-src 'self'; img-src 'self' data:; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
 
+    /** For a page that takes what people type: our own file of script, which sends to us only. */
+    public static final String CONTENT_SECURITY_POLICY_WITH_SCRIPT =
+            CONTENT_SECURITY_POLICY + "; script-src 'self'; connect-src 'self'";
+
     private static final String PAGES = "/pages";
 
     private ProblemPage() {}

@@ -137,7 +137,7 @@ public class LactationResource {
             @PathParam("parity") String parity,
             @BeanParam ClocksQuery clocks,
             @Context HttpHeaders headers) {
-        return desk.answer(
+        return desk.answerAnew(
                 herd,
                 clocks,
                 headers,

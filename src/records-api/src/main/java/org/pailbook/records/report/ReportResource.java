@@ -99,7 +99,7 @@ public class ReportResource {
         Optional<Report<?>> report = reports.stream()
                 .filter(one -> dot > 0 && one.name().equals(file.substring(0, dot)))
                 .findFirst();
-        RestResponse<Made> found = desk.answer(herdCode, clocks, headers, known -> {
+        RestResponse<Made> found = desk.answerAnew(herdCode, clocks, headers, known -> {
             if (form.isEmpty() || report.isEmpty()) {
                 throw new Problem(
                         ProblemCode.NOT_FOUND,

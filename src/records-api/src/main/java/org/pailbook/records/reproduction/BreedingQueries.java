@@ -21,6 +21,7 @@ import org.pailbook.lactation.breeding.ServiceOutcomes;
 import org.pailbook.lactation.breeding.TimeToPregnancy;
 import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.finding.Severity;
+import org.pailbook.records.computed.DecisionLists;
 import org.pailbook.records.computed.HerdBreeding;
 import org.pailbook.records.computed.HerdSettings;
 import org.pailbook.records.computed.SettingsInForce;
@@ -36,27 +37,23 @@ import org.pailbook.records.wire.MeasuredView;
 class BreedingQueries {
     private final HerdBreeding breeding;
     private final HerdSettings settingsOf;
+    private final DecisionLists lists;
 
     @Inject
-    BreedingQueries(HerdBreeding breeding, HerdSettings settingsOf) {
+    BreedingQueries(HerdBreeding breeding, HerdSettings settingsOf, DecisionLists lists) {
         this.breeding = breeding;
         this.settingsOf = settingsOf;
+        this.lists = lists;
     }
 
     WorklistView worklist(KnownHerd known, Function<SettingsInForce, BreedingSettings> asked) {
         AsOf asOf = known.asOf();
-        SettingsInForce inForce = settingsOf.on(known.herd(), asOf.day());
-        BreedingSettings settings = asked.apply(inForce);
-        List<HerdBreeding.BredCow> cows = breeding.of(known.herd(), asOf.day());
-        Map<String, CowRecord> byId = cows.stream()
-                .map(HerdBreeding.BredCow::record)
-                .collect(Collectors.toMap(CowRecord::id, Function.identity()));
-        List<BreedingRecord> records =
-                cows.stream().map(HerdBreeding.BredCow::breeding).toList();
-        Map<BreedingList, List<ListedCow>> listed =
-                BreedingWorklist.with(settings).of(records).stream().collect(Collectors.groupingBy(ListedCow::list));
+        DecisionLists.BredLines lines = lists.worklist(known.herd(), asOf.day(), asked);
+        BreedingSettings settings = lines.settings();
+        Map<BreedingList, List<DecisionLists.BredLine>> listed = lines.lines().stream()
+                .collect(Collectors.groupingBy(line -> line.listed().list()));
         List<Finding> findings =
-                BreedingSummary.of(records, settings, asOf.day()).findings();
+                BreedingSummary.of(lines.animals(), settings, asOf.day()).findings();
         return new WorklistView(
                 known.herd().code,
                 asOf.day().toString(),
@@ -64,7 +61,7 @@ class BreedingQueries {
                 asOf.computedAt().toString(),
                 status(findings),
                 SettingsView.of(settings),
-                inForce.used(),
+                lines.used(),
                 Arrays.stream(BreedingList.values())
                         .map(list -> new WorklistView.ListView(
                                 list.wireName(),
@@ -72,7 +69,7 @@ class BreedingQueries {
                                 list.source(),
                                 list.howKnown().name().toLowerCase(Locale.ROOT).replace('_', '-'),
                                 listed.getOrDefault(list, List.of()).stream()
-                                        .map(cow -> cow(cow, byId.get(cow.cow().animal()), settings))
+                                        .map(line -> cow(line.listed(), line.record(), settings))
                                         .toList()))
                         .toList(),
                 findings.stream().map(WarningView::of).toList(),

@@ -34,7 +34,8 @@ record WorklistView(
                         "recheck",
                         "repeatBreeder",
                         "dueToDryOff",
-                        "dueToCalve"
+                        "dueToCalve",
+                        "notToBreed"
                     })
             String list,
 

@@ -2,6 +2,7 @@ package org.pailbook.records.setting;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.time.LocalDate;
+import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.pailbook.records.store.SettingRow;
 
@@ -69,6 +70,12 @@ public record SettingBody(
                 enumeration = {"kg", "lb"})
         String milkUnit,
 
+        @Schema(
+                description =
+                        "Usual ranges of what is measured, moved outwards for records of this day and later: those within are not"
+                                + " warned of, and a warning names the limit it used. At most 10")
+        List<WarningLimits.WarningLimitBody> warningLimits,
+
         @Schema(description = "Your own words") String note,
 
         @Schema(description = "Tool that sends it") String source,
@@ -87,6 +94,7 @@ public record SettingBody(
                 row.tankLimit,
                 row.closeCall,
                 row.milkUnit,
+                WarningLimits.view(row.warningLimits),
                 row.note,
                 row.source,
                 row.sourceId);

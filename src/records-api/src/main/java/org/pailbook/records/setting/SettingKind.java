@@ -1,8 +1,8 @@
 package org.pailbook.records.setting;
 
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import jakarta.inject.Singleton;
+import java.util.ArrayList;
 import java.util.List;
 import org.pailbook.lactation.breeding.BreedingSettings;
 import org.pailbook.lactation.udderhealth.CellCountCut;
@@ -11,8 +11,9 @@ import org.pailbook.lactation.udderhealth.TankLimits;
 import org.pailbook.lactation.withheld.WithheldMilk;
 import org.pailbook.records.intake.Column;
 import org.pailbook.records.intake.HerdRecordKind;
+import org.pailbook.records.intake.Member;
+import org.pailbook.records.intake.Members;
 import org.pailbook.records.intake.Posted;
-import org.pailbook.records.intake.ValueChecks;
 import org.pailbook.records.store.SettingRow;
 import org.pailbook.records.wire.Fields;
 import org.pailbook.records.wire.FindingView;
@@ -21,6 +22,48 @@ import org.pailbook.records.wire.FindingView;
 @Singleton
 public final class SettingKind extends HerdRecordKind<SettingRow> {
     private static final List<String> MILK_UNITS = List.of("kg", "lb");
+
+    private static final List<Member<SettingRow>> MEMBERS = Members.of(SettingRow.class)
+            .integer(
+                    "waitingDays",
+                    0,
+                    BreedingSettings.MOST_WAITING_DAYS,
+                    record -> record.waitingDays,
+                    (record, value) -> record.waitingDays = value)
+            .integer(
+                    "checkDays",
+                    BreedingSettings.FEWEST_CHECK_DAYS,
+                    BreedingSettings.MOST_CHECK_DAYS,
+                    record -> record.checkDays,
+                    (record, value) -> record.checkDays = value)
+            .integer(
+                    "dryDays",
+                    0,
+                    BreedingSettings.MOST_DRY_DAYS,
+                    record -> record.dryDays,
+                    (record, value) -> record.dryDays = value)
+            .integer(
+                    "colostrumDays",
+                    0,
+                    WithheldMilk.MOST_COLOSTRUM_DAYS,
+                    record -> record.colostrumDays,
+                    (record, value) -> record.colostrumDays = value)
+            .integer(
+                    "highFrom",
+                    CellCountCut.LEAST,
+                    CellCountCut.MOST,
+                    record -> record.highFrom,
+                    (record, value) -> record.highFrom = value)
+            .code(
+                    "tankLimit",
+                    TankLimits.all().stream().map(TankLimit::id).toList(),
+                    record -> record.tankLimit,
+                    (record, value) -> record.tankLimit = value)
+            .number("closeCall", record -> record.closeCall, (record, value) -> record.closeCall = value)
+            .within("price")
+            .code("milkUnit", MILK_UNITS, record -> record.milkUnit, (record, value) -> record.milkUnit = value)
+            .note(record -> record.note, (record, value) -> record.note = value)
+            .list();
 
     @Override
     public String name() {
@@ -48,17 +91,8 @@ public final class SettingKind extends HerdRecordKind<SettingRow> {
     }
 
     @Override
-    protected List<Column> detailColumns() {
-        return List.of(
-                Column.number("waiting_days", "waitingDays"),
-                Column.number("check_days", "checkDays"),
-                Column.number("dry_days", "dryDays"),
-                Column.number("colostrum_days", "colostrumDays"),
-                Column.number("high_from", "highFrom"),
-                Column.text("tank_limit", "tankLimit"),
-                Column.number("close_call", "closeCall"),
-                Column.text("milk_unit", "milkUnit"),
-                Column.text("note", "note"));
+    protected List<Member<SettingRow>> members() {
+        return MEMBERS;
     }
 
     @Override
@@ -67,44 +101,34 @@ public final class SettingKind extends HerdRecordKind<SettingRow> {
     }
 
     @Override
+    protected List<Column> detailColumns() {
+        List<Column> columns = new ArrayList<>(super.detailColumns());
+        columns.addAll(WarningLimits.columns());
+        return columns;
+    }
+
+    @Override
     protected void readDetails(Fields fields, SettingRow record) {
-        record.waitingDays = fields.integer("waitingDays", 0, BreedingSettings.MOST_WAITING_DAYS);
-        record.checkDays =
-                fields.integer("checkDays", BreedingSettings.FEWEST_CHECK_DAYS, BreedingSettings.MOST_CHECK_DAYS);
-        record.dryDays = fields.integer("dryDays", 0, BreedingSettings.MOST_DRY_DAYS);
-        record.colostrumDays = fields.integer("colostrumDays", 0, WithheldMilk.MOST_COLOSTRUM_DAYS);
-        record.highFrom = fields.integer("highFrom", CellCountCut.LEAST, CellCountCut.MOST);
-        record.tankLimit = fields.code(
-                "tankLimit", TankLimits.all().stream().map(TankLimit::id).toList());
-        record.closeCall = fields.number("closeCall");
-        record.milkUnit = fields.code("milkUnit", MILK_UNITS);
-        record.note = fields.text("note", 4000);
+        super.readDetails(fields, record);
+        record.warningLimits = WarningLimits.read(fields);
     }
 
     @Override
     protected void writeDetails(SettingRow record, ObjectNode content) {
-        writeSettings(record, content);
-        put(content, "note", record.note);
-    }
-
-    private static void writeSettings(SettingRow record, ObjectNode content) {
-        put(content, "waitingDays", record.waitingDays);
-        put(content, "checkDays", record.checkDays);
-        put(content, "dryDays", record.dryDays);
-        put(content, "colostrumDays", record.colostrumDays);
-        put(content, "highFrom", record.highFrom);
-        put(content, "tankLimit", record.tankLimit);
-        put(content, "closeCall", record.closeCall);
-        put(content, "milkUnit", record.milkUnit);
+        super.writeDetails(record, content);
+        WarningLimits.write(record.warningLimits, content);
     }
 
     @Override
     protected void checkDetails(Posted<SettingRow> posted, SettingRow replaced) {
-        ObjectNode settings = JsonNodeFactory.instance.objectNode();
-        writeSettings(posted.record(), settings);
-        if (settings.isEmpty()) {
+        boolean nothingSet = posted.record().warningLimits == null
+                && MEMBERS.stream()
+                        .allMatch(member ->
+                                member.name().equals("note") || member.value().apply(posted.record()) == null);
+        if (nothingSet) {
             posted.add(FindingView.error("no-setting", posted.pointer(), "sets nothing"));
         }
-        ValueChecks.check(posted, "price", "closeCall", posted.record().closeCall);
+        WarningLimits.check(posted);
+        checkLimits(posted);
     }
 }

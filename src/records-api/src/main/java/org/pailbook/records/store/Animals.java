@@ -1,6 +1,7 @@
 package org.pailbook.records.store;
 
 import io.quarkus.hibernate.orm.panache.PanacheRepositoryBase;
+import io.quarkus.panache.common.Parameters;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
@@ -39,22 +40,28 @@ public class Animals implements PanacheRepositoryBase<AnimalRow, String> {
     }
 
     /** Animals in order of id, after {@code afterId}, with their identifiers; those changed after {@code lastChange} left out. */
-    List<AnimalRow> page(String herdId, long lastChange, String afterId, int most, boolean includeWithdrawn) {
+    List<AnimalRow> page(String herdId, long lastChange, String afterId, int most, KnownAnimals.Selection selection) {
         return withIdentifiers(find(
-                        "herdId = ?1 and id > ?2 and changeSeq + 0 <= ?3" + force(includeWithdrawn) + " order by id",
-                        herdId,
-                        afterId,
-                        lastChange)
+                        "herdId = :herd and id > :after and changeSeq + 0 <= :last" + where(selection) + " order by id",
+                        parameters(herdId, lastChange, selection).and("after", afterId))
                 .page(0, most)
                 .list());
     }
 
-    long count(String herdId, long lastChange, boolean includeWithdrawn) {
-        return count("herdId = ?1 and changeSeq + 0 <= ?2" + force(includeWithdrawn), herdId, lastChange);
+    long count(String herdId, long lastChange, KnownAnimals.Selection selection) {
+        return count(
+                "herdId = :herd and changeSeq + 0 <= :last" + where(selection),
+                parameters(herdId, lastChange, selection));
     }
 
-    private static String force(boolean includeWithdrawn) {
-        return includeWithdrawn ? "" : " and withdrawn = false";
+    private static String where(KnownAnimals.Selection selection) {
+        return (selection.includeWithdrawn() ? "" : " and withdrawn = false")
+                + (selection.bornBy() == null ? "" : " and (birthDate is null or birthDate <= :bornBy)");
+    }
+
+    private static Parameters parameters(String herdId, long lastChange, KnownAnimals.Selection selection) {
+        Parameters parameters = Parameters.with("herd", herdId).and("last", lastChange);
+        return selection.bornBy() == null ? parameters : parameters.and("bornBy", selection.bornBy());
     }
 
     /** The first identifier of each of these animals. */

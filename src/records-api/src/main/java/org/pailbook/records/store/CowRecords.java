@@ -15,6 +15,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.pailbook.lactation.testday.BreedGroup;
 import org.pailbook.lactation.testday.CowHistory;
+import org.pailbook.lactation.testday.DatedLimits;
 import org.pailbook.lactation.testday.MilkingShares;
 import org.pailbook.lactation.testday.OddTestDays;
 import org.pailbook.lactation.testday.TestDay;
@@ -27,6 +28,8 @@ import org.pailbook.lactation.testday.TestDay;
 public class CowRecords {
     /** Some 20,000 rows at most, if each has ten lactations of ten tests. Ours. */
     private static final int ANIMALS_A_PART = 200;
+    /** Hibernate keeps no second copy of such rows to find changes by: half the memory for a large herd. */
+    private static final String READ_ONLY = "org.hibernate.readOnly";
     /** What is taken of a herd of which nothing is known; its days in part take no part until it is. */
     private static final double EQUAL_HALVES = 0.5;
 
@@ -35,9 +38,11 @@ public class CowRecords {
     private final EntityManager entities;
     private final KnownAnimals animals;
     private final Versions versions;
+    private final HerdLimits herdLimits;
 
     @Inject
-    CowRecords(EntityManager entities, KnownAnimals animals, Versions versions) {
+    CowRecords(EntityManager entities, KnownAnimals animals, Versions versions, HerdLimits herdLimits) {
+        this.herdLimits = herdLimits;
         this.entities = entities;
         this.animals = animals;
         this.versions = versions;
@@ -74,6 +79,7 @@ public class CowRecords {
         Map<String, List<DepartureRow>> departures = events(DepartureRow.class, herd, onlyAnimals, asOf);
         Map<String, List<TestDayRow>> testDays = events(TestDayRow.class, herd, onlyAnimals, asOf);
         Map<String, List<MilkingRow>> milkings = events(MilkingRow.class, herd, onlyAnimals, asOf);
+        DatedLimits limits = herdLimits.known(herd);
         MilkingShares shares = milkings.isEmpty() ? NO_SHARES : sharesOf(herd, asOf);
         return of.stream()
                 .map(animal -> new CowRecord(
@@ -91,17 +97,24 @@ public class CowRecords {
                                         testDays.getOrDefault(animal.id, List.of()),
                                         milkings.get(animal.id),
                                         shares,
-                                        map(calvings.get(animal.id), row -> row.date)))))
+                                        map(calvings.get(animal.id), row -> row.date),
+                                        limits)),
+                        limits))
                 .toList();
     }
 
     /** Test days and those made from milkings, each with what is to be said about it and the record that says it. */
     private static List<TestDay> tests(
-            List<TestDayRow> rows, List<MilkingRow> milkings, MilkingShares shares, List<LocalDate> calvings) {
+            List<TestDayRow> rows,
+            List<MilkingRow> milkings,
+            MilkingShares shares,
+            List<LocalDate> calvings,
+            DatedLimits limits) {
         Map<LocalDate, String> ids =
                 rows.stream().collect(Collectors.toMap(row -> row.date, row -> row.id, (a, b) -> b));
         List<TestDay> posted = rows.stream().map(TestDayRow::toLibrary).toList();
-        return OddTestDays.named(MilkedDays.beside(posted, milkings, shares), calvings, BreedGroup.UNKNOWN).stream()
+        return OddTestDays.named(MilkedDays.beside(posted, milkings, shares), calvings, BreedGroup.UNKNOWN, limits)
+                .stream()
                 .map(test -> test.notes().isEmpty() || !ids.containsKey(test.date())
                         ? test
                         : test.withRecord(ids.get(test.date())))
@@ -145,6 +158,7 @@ public class CowRecords {
                                 + " where herdId = :herd and date <= :asOf and changeSeq + 0 <= :last and withdrawn = false"
                                 + (onlyAnimals == null ? "" : " and animalId in :animals") + " order by animalId, date",
                         kind)
+                .setHint(READ_ONLY, true)
                 .setParameter("herd", herd.id)
                 .setParameter("asOf", asOf)
                 .setParameter("last", herd.changeSeq);

@@ -2,6 +2,7 @@ package org.pailbook.records.store;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
@@ -9,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /** The animals of a herd as they were known at the last change its row names. */
 @ApplicationScoped
@@ -22,10 +24,27 @@ public class KnownAnimals {
         this.versions = versions;
     }
 
+    /**
+     * Which animals are wanted.
+     *
+     * @param bornBy day after which none was born, as far as is known; null for any
+     */
+    public record Selection(boolean includeWithdrawn, LocalDate bornBy) {
+        boolean holds(AnimalRow animal) {
+            return (includeWithdrawn || !animal.withdrawn)
+                    && (bornBy == null || animal.birthDate == null || !animal.birthDate.isAfter(bornBy));
+        }
+    }
+
     /** Animals in order of id after {@code afterId}, with their identifiers. */
     public List<AnimalRow> page(HerdRow herd, String afterId, int most, boolean includeWithdrawn) {
-        List<AnimalRow> found = new ArrayList<>(animals.page(herd.id, herd.changeSeq, afterId, most, includeWithdrawn));
-        replacedSince(herd, includeWithdrawn)
+        return page(herd, afterId, most, new Selection(includeWithdrawn, null));
+    }
+
+    /** The same of those selected. */
+    public List<AnimalRow> page(HerdRow herd, String afterId, int most, Selection selection) {
+        List<AnimalRow> found = new ArrayList<>(animals.page(herd.id, herd.changeSeq, afterId, most, selection));
+        replacedSince(herd, selection)
                 .filter(animal -> animal.id.compareTo(afterId) > 0)
                 .forEach(found::add);
         found.sort(Comparator.comparing(animal -> animal.id));
@@ -33,14 +52,13 @@ public class KnownAnimals {
     }
 
     /** How many there are. */
-    public long count(HerdRow herd, boolean includeWithdrawn) {
-        return animals.count(herd.id, herd.changeSeq, includeWithdrawn)
-                + replacedSince(herd, includeWithdrawn).count();
+    public long count(HerdRow herd, Selection selection) {
+        return animals.count(herd.id, herd.changeSeq, selection)
+                + replacedSince(herd, selection).count();
     }
 
-    private java.util.stream.Stream<AnimalRow> replacedSince(HerdRow herd, boolean includeWithdrawn) {
-        return versions.replacedSince(AnimalRow.class, herd).stream()
-                .filter(animal -> includeWithdrawn || !animal.withdrawn);
+    private Stream<AnimalRow> replacedSince(HerdRow herd, Selection selection) {
+        return versions.replacedSince(AnimalRow.class, herd).stream().filter(selection::holds);
     }
 
     /** One animal by our id, whether or not its record was withdrawn. */

@@ -32,5 +32,9 @@ public class SettingRow extends DatedRecord {
     @Column(name = "milk_unit")
     public String milkUnit;
 
+    /** Usual ranges moved outwards, as JSON; null if none is. */
+    @Column(name = "warning_limits")
+    public String warningLimits;
+
     public String note;
 }

@@ -11,6 +11,7 @@ import java.util.OptionalInt;
 import org.pailbook.lactation.breeding.BreedingRecord;
 import org.pailbook.lactation.breeding.BreedingSettings;
 import org.pailbook.lactation.breeding.BreedingWorklist;
+import org.pailbook.lactation.breeding.PutAside;
 import org.pailbook.lactation.event.WithholdingEnd;
 import org.pailbook.lactation.summary.CowOnDay;
 import org.pailbook.lactation.withheld.WithheldCow;
@@ -75,6 +76,12 @@ class CowDecisionQueries {
                 cow.expectedCalving().map(expected -> expected.due().toString()).orElse(null),
                 cow.expectedCalving()
                         .map(expected -> expected.dryOff(settings.dryDays()).toString())
+                        .orElse(null),
+                cow.now().notToBeBred().map(time -> time.from().toString()).orElse(null),
+                cow.now()
+                        .notToBeBred()
+                        .map(PutAside::reason)
+                        .filter(reason -> !reason.isBlank())
                         .orElse(null),
                 BreedingWorklist.with(settings).ofCow(cow).stream()
                         .map(listed -> new OnListView(

@@ -35,6 +35,11 @@ record CowDecisionsView(
             String expectedCalving,
             String dryOff,
 
+            @Schema(description = "Since when the farm will not have her served; absent if it will")
+            String notToBeBredSince,
+
+            @Schema(description = "Why, as entered") String notToBeBredReason,
+
             @Schema(description = "Lists of the breeding day she is on")
             List<OnListView> lists) {}
 

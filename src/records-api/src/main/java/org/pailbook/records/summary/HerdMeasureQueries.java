@@ -7,17 +7,29 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.Stream;
+import org.pailbook.lactation.breeding.BreedingHistory;
+import org.pailbook.lactation.breeding.BreedingRecord;
+import org.pailbook.lactation.breeding.BreedingSettings;
+import org.pailbook.lactation.breeding.DueByMonth;
 import org.pailbook.lactation.figure.Figure;
 import org.pailbook.lactation.figure.Measured;
-import org.pailbook.lactation.method.Measure;
 import org.pailbook.lactation.summary.Compared;
 import org.pailbook.lactation.summary.CowOnDay;
+import org.pailbook.lactation.summary.HerdCareers;
 import org.pailbook.lactation.summary.HerdCow;
 import org.pailbook.lactation.summary.HerdExit;
 import org.pailbook.lactation.summary.HerdLactationMeasures;
 import org.pailbook.lactation.summary.HerdMilk;
+import org.pailbook.lactation.summary.HerdOnDay;
 import org.pailbook.lactation.summary.HerdTurnover;
 import org.pailbook.lactation.summary.ParityGroup;
+import org.pailbook.lactation.udderhealth.CellCountCut;
+import org.pailbook.records.computed.HerdBreeding;
+import org.pailbook.records.computed.HerdSettings;
+import org.pailbook.records.computed.SettingsInForce;
+import org.pailbook.records.computed.UsedSettingsView;
 import org.pailbook.records.store.CowRecord;
 import org.pailbook.records.store.DepartureRow;
 import org.pailbook.records.store.Events;
@@ -28,42 +40,75 @@ import org.pailbook.records.wire.MeasuredView;
 /** A herd's measures from what is recorded. */
 @ApplicationScoped
 class HerdMeasureQueries {
-    private static final int YEAR_DAYS = 365;
     private static final List<String> DIED = List.of("death", "cullOnFarm");
 
     private final Events events;
+    private final HerdBreeding breeding;
+    private final HerdSettings settings;
 
     @Inject
-    HerdMeasureQueries(Events events) {
+    HerdMeasureQueries(Events events, HerdBreeding breeding, HerdSettings settings) {
         this.events = events;
+        this.breeding = breeding;
+        this.settings = settings;
     }
-
-    /** One day's measures that are compared with those of another. */
-    private record OnDay(HerdMilk milk, HerdLactationMeasures lactations, HerdTurnover turnover) {}
 
     /**
      * @param records all animals of the herd
+     * @param day the herd on it
      * @param cows the same animals, in the same order, with what is known of their herd
      */
-    HerdMeasuresView of(HerdRow herd, List<CowRecord> records, List<CowOnDay> cows, LocalDate asOf) {
+    HerdMeasuresView of(HerdRow herd, List<CowRecord> records, HerdOnDay day, List<CowOnDay> cows, LocalDate asOf) {
+        LocalDate before = asOf.minusDays(DayMeasures.YEAR_DAYS);
         List<HerdExit> exits = exits(herd, asOf);
-        List<HerdCow> now = new ArrayList<>();
-        List<HerdCow> then = new ArrayList<>();
-        LocalDate before = asOf.minusDays(YEAR_DAYS);
-        for (int i = 0; i < cows.size(); i++) {
-            CowRecord record = records.get(i);
-            now.add(HerdCow.of(cows.get(i), record.history()));
-            then.add(HerdCow.of(record.onDay(before), record.history()));
-        }
-        OnDay today = onDay(now, exits, asOf);
-        return view(today, onDay(then, exits, before), asOf);
+        SettingsInForce inForce = settings.on(herd, asOf);
+        BreedingSettings bred = inForce.breeding();
+        CellCountCut cut = inForce.highFrom(OptionalInt.empty());
+        List<BreedingHistory> histories = breeding.histories(herd, records, asOf);
+        List<BreedingRecord> today = onDay(records, histories, asOf);
+        List<CowOnDay> then =
+                records.stream().map(record -> record.onDay(before)).toList();
+        return view(
+                measures(records, day, cows, today, exits, bred, cut, asOf),
+                measures(
+                        records,
+                        HerdOnDay.of(then, before),
+                        then,
+                        onDay(records, histories, before),
+                        exits,
+                        bred,
+                        cut,
+                        before),
+                DueByMonth.of(today, bred, asOf),
+                inForce.used(),
+                asOf);
     }
 
-    private static OnDay onDay(List<HerdCow> cows, List<HerdExit> exits, LocalDate day) {
-        return new OnDay(
-                HerdMilk.of(cows, day),
-                HerdLactationMeasures.of(cows, day),
-                HerdTurnover.of(cows, exits, day.minusDays(YEAR_DAYS - 1L), day));
+    private static List<BreedingRecord> onDay(List<CowRecord> records, List<BreedingHistory> histories, LocalDate day) {
+        List<BreedingRecord> all = new ArrayList<>();
+        for (int i = 0; i < records.size(); i++) {
+            all.add(BreedingRecord.of(records.get(i).id(), histories.get(i), day));
+        }
+        return all;
+    }
+
+    private static DayMeasures measures(
+            List<CowRecord> records,
+            HerdOnDay herdOnDay,
+            List<CowOnDay> cows,
+            List<BreedingRecord> bred,
+            List<HerdExit> exits,
+            BreedingSettings settings,
+            CellCountCut cut,
+            LocalDate day) {
+        List<HerdCow> herd = new ArrayList<>();
+        List<HerdCareers.Career> careers = new ArrayList<>();
+        for (int i = 0; i < cows.size(); i++) {
+            herd.add(HerdCow.of(cows.get(i), records.get(i).history()));
+            careers.add(
+                    HerdCareers.Career.of(cows.get(i), records.get(i).history().birthDate()));
+        }
+        return DayMeasures.of(herd, herdOnDay, bred, careers, exits, settings, cut, day);
     }
 
     private List<HerdExit> exits(HerdRow herd, LocalDate asOf) {
@@ -79,7 +124,8 @@ class HerdMeasureQueries {
                 .toList();
     }
 
-    private static HerdMeasuresView view(OnDay today, OnDay before, LocalDate asOf) {
+    private static HerdMeasuresView view(
+            DayMeasures today, DayMeasures before, List<DueByMonth> due, UsedSettingsView used, LocalDate asOf) {
         HerdMilk milk = today.milk();
         HerdTurnover turnover = today.turnover();
         return new HerdMeasuresView(
@@ -90,7 +136,7 @@ class HerdMeasureQueries {
                 milk.byParity().entrySet().stream()
                         .map(entry -> new HerdMeasuresView.ParityView(entry.getKey(), entry.getValue()))
                         .toList(),
-                groups(milk, today.lactations()),
+                groups(today),
                 MeasuredView.of(today.lactations().peakFirstToMature()),
                 milk.byStage().stream()
                         .map(cell -> new HerdMeasuresView.StageView(
@@ -98,21 +144,35 @@ class HerdMeasureQueries {
                         .toList(),
                 FigureView.of(today.lactations().rollingHerdAverage(), true),
                 new HerdMeasuresView.TurnoverView(
-                        asOf.minusDays(YEAR_DAYS - 1L).toString(),
+                        asOf.minusDays(DayMeasures.YEAR_DAYS - 1L).toString(),
                         turnover.cowDays(),
                         MeasuredView.of(turnover.rate()),
                         MeasuredView.of(turnover.deathRate()),
                         MeasuredView.of(turnover.withinSixtyDays()),
                         counts(turnover.byDestination()),
                         counts(turnover.byReason())),
+                MeasuredView.of(today.careers().ageAtFirstCalving()),
+                MeasuredView.of(today.careers().stayability()),
+                today.breeding().stream().map(MeasuredView::of).toList(),
+                Stream.concat(today.cellsOfLastTest().stream(), today.cellsOfYear().stream())
+                        .map(MeasuredView::of)
+                        .toList(),
+                due.stream()
+                        .map(month -> new HerdMeasuresView.DueView(
+                                month.month().toString(), month.cows(), month.heifers(), month.toDryOff()))
+                        .toList(),
+                used,
                 compared(today, before));
     }
 
-    private static List<HerdMeasuresView.GroupView> groups(HerdMilk milk, HerdLactationMeasures lactations) {
+    private static List<HerdMeasuresView.GroupView> groups(DayMeasures today) {
+        HerdMilk milk = today.milk();
+        HerdLactationMeasures lactations = today.lactations();
+        HerdOnDay day = today.day();
         Map<ParityGroup, Integer> cows = milk.byGroup();
         Map<ParityGroup, Measured> peak = lactations.peak();
         Map<ParityGroup, Measured> completed = lactations.completed305();
-        Map<ParityGroup, Measured> projected = lactations.projected305();
+        Map<ParityGroup, Measured> projected = lactations.projected305(day.milkProjections());
         Map<ParityGroup, Measured> persistency = lactations.persistency();
         List<HerdMeasuresView.GroupView> groups = new ArrayList<>();
         for (ParityGroup group : ParityGroup.values()) {
@@ -133,28 +193,50 @@ class HerdMeasureQueries {
                 .toList();
     }
 
-    private static List<HerdMeasuresView.ComparedView> compared(OnDay today, OnDay before) {
-        return List.of(
-                compared(today.milk().perMilkingCow(), before.milk().perMilkingCow()),
-                compared(today.milk().perCow(), before.milk().perCow()),
-                compared(today.milk().percentInMilk(), before.milk().percentInMilk()),
-                compared(
-                        "Milk of 365 days for each cow and year",
-                        today.lactations().rollingHerdAverage(),
-                        before.lactations().rollingHerdAverage()),
-                compared(today.turnover().rate(), before.turnover().rate()),
-                compared(today.turnover().deathRate(), before.turnover().deathRate()));
+    private static List<HerdMeasuresView.ComparedView> compared(DayMeasures today, DayMeasures before) {
+        List<HerdMeasuresView.ComparedView> compared = new ArrayList<>();
+        List<DayMeasures.Line> then = before.lines();
+        for (DayMeasures.Line now : today.lines()) {
+            compared.add(compared(
+                    now.lactations(),
+                    now.measured().measure().what(),
+                    now.measured().figure(),
+                    then.get(compared.size()).measured().figure()));
+        }
+        HerdOnDay day = today.day();
+        HerdOnDay dayBefore = before.day();
+        compared.add(compared(
+                null,
+                "Milk of 365 days for each cow and year",
+                today.lactations().rollingHerdAverage(),
+                before.lactations().rollingHerdAverage()));
+        compared.add(compared(null, "Mean days in milk", day.meanDaysInMilk(), dayBefore.meanDaysInMilk()));
+        compared.add(compared(
+                null, "Fat of the last test date, %", day.fatPctOfLastTestDate(), dayBefore.fatPctOfLastTestDate()));
+        compared.add(compared(
+                null,
+                "Protein of the last test date, %",
+                day.proteinPctOfLastTestDate(),
+                dayBefore.proteinPctOfLastTestDate()));
+        compared.add(compared(
+                null,
+                "Cells of the last test date, weighted by milk",
+                day.sccOfLastTestDate(),
+                dayBefore.sccOfLastTestDate()));
+        compared.add(compared(
+                null,
+                "Mean somatic cell score of the last test date",
+                day.meanSomaticCellScore(),
+                dayBefore.meanSomaticCellScore()));
+        return compared;
     }
 
-    private static HerdMeasuresView.ComparedView compared(Measured now, Measured yearBefore) {
-        Measure measure = now.measure();
-        return compared(measure.what(), now.figure(), yearBefore.figure());
-    }
-
-    private static HerdMeasuresView.ComparedView compared(String what, Figure now, Figure yearBefore) {
+    private static HerdMeasuresView.ComparedView compared(
+            String lactations, String what, Figure now, Figure yearBefore) {
         Compared compared = new Compared(now, yearBefore);
         return new HerdMeasuresView.ComparedView(
                 now.method().id(),
+                lactations,
                 what,
                 FigureView.of(now, false),
                 FigureView.of(yearBefore, false),

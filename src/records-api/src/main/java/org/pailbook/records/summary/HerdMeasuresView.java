@@ -3,11 +3,15 @@ package org.pailbook.records.summary;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.pailbook.records.computed.UsedSettingsView;
 import org.pailbook.records.wire.FigureView;
 import org.pailbook.records.wire.MeasuredView;
 
 /** A herd's measures by definition; first lactations apart from later ones. */
-@Schema(name = "HerdMeasures", description = "Milk of all cows, lactation groups, stages, turnover, and a year before")
+@Schema(
+        name = "HerdMeasures",
+        description =
+                "Milk of all cows, lactation groups, stages, turnover, breeding, udder health, what falls due, and a year before")
 record HerdMeasuresView(
         MeasuredView milkPerCow,
         MeasuredView annualisedMilk,
@@ -22,6 +26,22 @@ record HerdMeasuresView(
 
         FigureView rollingHerdAverage,
         TurnoverView turnover,
+        MeasuredView ageAtFirstCalving,
+        MeasuredView stayabilityToThird,
+
+        @Schema(description = "How well the herd gets in calf; more of it in breeding-summary")
+        List<MeasuredView> breeding,
+
+        @Schema(description = "States between tests; more of it in udder-health")
+        List<MeasuredView> udderHealth,
+
+        @Schema(
+                description =
+                        "Animals found pregnant by the month they are due in, and cows in milk by the month to dry them off; days that"
+                                + " are past count to the first. Served and not checked are not in it")
+        List<DueView> dueByMonth,
+
+        UsedSettingsView usedSettings,
 
         @Schema(description = "Figures beside the same ones 365 days earlier, made from what had happened by then")
         List<ComparedView> yearBefore) {
@@ -58,6 +78,10 @@ record HerdMeasuresView(
             @Schema(description = "By the first reason; unknown where none was recorded")
             List<CountedView> byReason) {}
 
+    /** What falls due in a month. */
+    @Schema(name = "DueByMonth")
+    record DueView(@Schema(examples = "2026-06") String month, int cowsToCalve, int heifersToCalve, int cowsToDryOff) {}
+
     /** So many of one name. */
     @Schema(name = "NamedCount")
     record CountedView(String name, int cows) {}
@@ -67,6 +91,10 @@ record HerdMeasuresView(
     @JsonInclude(JsonInclude.Include.NON_NULL)
     record ComparedView(
             String measure,
+
+            @Schema(description = "1, 2 or 3+; absent for all cows")
+            String lactations,
+
             String what,
             FigureView now,
             FigureView yearBefore,

@@ -1,20 +1,27 @@
 package org.pailbook.records.tank;
 
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import jakarta.inject.Singleton;
 import java.util.List;
-import org.pailbook.records.intake.Column;
 import org.pailbook.records.intake.HerdRecordKind;
+import org.pailbook.records.intake.Member;
+import org.pailbook.records.intake.Members;
 import org.pailbook.records.intake.Posted;
-import org.pailbook.records.intake.ValueChecks;
 import org.pailbook.records.store.MilkUseRow;
-import org.pailbook.records.wire.Fields;
 
 /** How uses of milk are read, checked and shown. */
 @Singleton
 public final class MilkUseKind extends HerdRecordKind<MilkUseRow> {
     private static final List<String> PURPOSE_CODES =
             List.of("calves", "household", "cheese", "directSale", "discarded", "other");
+
+    private static final List<Member<MilkUseRow>> MEMBERS = Members.of(MilkUseRow.class)
+            .code("purpose", PURPOSE_CODES, record -> record.purpose, (record, value) -> record.purpose = value)
+            .needed()
+            .number("milkKg", record -> record.milkKg, (record, value) -> record.milkKg = value)
+            .needed()
+            .within("milkUse.milkKg")
+            .note(record -> record.note, (record, value) -> record.note = value)
+            .list();
 
     @Override
     public String name() {
@@ -32,9 +39,8 @@ public final class MilkUseKind extends HerdRecordKind<MilkUseRow> {
     }
 
     @Override
-    protected List<Column> detailColumns() {
-        return List.of(
-                Column.text("purpose", "purpose"), Column.number("milk_kg", "milkKg"), Column.text("note", "note"));
+    protected List<Member<MilkUseRow>> members() {
+        return MEMBERS;
     }
 
     @Override
@@ -43,23 +49,7 @@ public final class MilkUseKind extends HerdRecordKind<MilkUseRow> {
     }
 
     @Override
-    protected void readDetails(Fields fields, MilkUseRow record) {
-        fields.require("purpose");
-        record.purpose = fields.code("purpose", PURPOSE_CODES);
-        fields.require("milkKg");
-        record.milkKg = fields.number("milkKg");
-        record.note = fields.text("note", 4000);
-    }
-
-    @Override
-    protected void writeDetails(MilkUseRow record, ObjectNode content) {
-        put(content, "purpose", record.purpose);
-        put(content, "milkKg", record.milkKg);
-        put(content, "note", record.note);
-    }
-
-    @Override
     protected void checkDetails(Posted<MilkUseRow> posted, MilkUseRow replaced) {
-        ValueChecks.check(posted, "milkUse.milkKg", "milkKg", posted.record().milkKg);
+        checkLimits(posted);
     }
 }

@@ -1,19 +1,28 @@
 package org.pailbook.records.tank;
 
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import jakarta.inject.Singleton;
 import java.util.List;
-import org.pailbook.records.intake.Column;
 import org.pailbook.records.intake.HerdRecordKind;
+import org.pailbook.records.intake.Member;
+import org.pailbook.records.intake.Members;
 import org.pailbook.records.intake.Posted;
-import org.pailbook.records.intake.ValueChecks;
 import org.pailbook.records.store.TankReadingRow;
-import org.pailbook.records.wire.Fields;
 import org.pailbook.records.wire.FindingView;
 
 /** How tank readings are read, checked and shown. */
 @Singleton
 public final class TankReadingKind extends HerdRecordKind<TankReadingRow> {
+    private static final List<Member<TankReadingRow>> MEMBERS = Members.of(TankReadingRow.class)
+            .text("tank", 100, record -> record.tank, (record, value) -> record.tank = value)
+            .needed()
+            .number("milkKg", record -> record.milkKg, (record, value) -> record.milkKg = value)
+            .within("tank.milkKg")
+            .number("milkLitres", record -> record.milkLitres, (record, value) -> record.milkLitres = value)
+            .within("tank.milkLitres")
+            .number("temperatureC", record -> record.temperatureC, (record, value) -> record.temperatureC = value)
+            .within("tank.temperatureC")
+            .note(record -> record.note, (record, value) -> record.note = value)
+            .list();
 
     @Override
     public String name() {
@@ -41,37 +50,13 @@ public final class TankReadingKind extends HerdRecordKind<TankReadingRow> {
     }
 
     @Override
-    protected List<Column> detailColumns() {
-        return List.of(
-                Column.text("tank", "tank"),
-                Column.number("milk_kg", "milkKg"),
-                Column.number("milk_litres", "milkLitres"),
-                Column.number("temperature_c", "temperatureC"),
-                Column.text("note", "note"));
+    protected List<Member<TankReadingRow>> members() {
+        return MEMBERS;
     }
 
     @Override
     protected TankReadingRow newRecord() {
         return new TankReadingRow();
-    }
-
-    @Override
-    protected void readDetails(Fields fields, TankReadingRow record) {
-        fields.require("tank");
-        record.tank = fields.text("tank", 100);
-        record.milkKg = fields.number("milkKg");
-        record.milkLitres = fields.number("milkLitres");
-        record.temperatureC = fields.number("temperatureC");
-        record.note = fields.text("note", 4000);
-    }
-
-    @Override
-    protected void writeDetails(TankReadingRow record, ObjectNode content) {
-        put(content, "tank", record.tank);
-        put(content, "milkKg", record.milkKg);
-        put(content, "milkLitres", record.milkLitres);
-        put(content, "temperatureC", record.temperatureC);
-        put(content, "note", record.note);
     }
 
     @Override
@@ -84,8 +69,6 @@ public final class TankReadingKind extends HerdRecordKind<TankReadingRow> {
             posted.add(FindingView.error(
                     "two-amounts", posted.pointer("milkLitres"), "send kilograms or litres, whichever was measured"));
         }
-        ValueChecks.check(posted, "tank.milkKg", "milkKg", record.milkKg);
-        ValueChecks.check(posted, "tank.milkLitres", "milkLitres", record.milkLitres);
-        ValueChecks.check(posted, "tank.temperatureC", "temperatureC", record.temperatureC);
+        checkLimits(posted);
     }
 }

@@ -1,22 +1,32 @@
 package org.pailbook.records.testday;
 
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import jakarta.inject.Singleton;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.pailbook.lactation.day.DaysInMilk;
-import org.pailbook.records.intake.Column;
 import org.pailbook.records.intake.EventKind;
+import org.pailbook.records.intake.Member;
+import org.pailbook.records.intake.Members;
 import org.pailbook.records.intake.Posted;
 import org.pailbook.records.intake.Surroundings;
 import org.pailbook.records.store.TestDayRow;
-import org.pailbook.records.wire.Fields;
 import org.pailbook.records.wire.FindingView;
 
 /** How test days are read, checked and shown. */
 @Singleton
 public final class TestDayKind extends EventKind<TestDayRow> {
+    private static final List<Member<TestDayRow>> MEMBERS = Members.of(TestDayRow.class)
+            .number("milkKg", record -> record.milkKg, (record, value) -> record.milkKg = value)
+            .number("fatPct", record -> record.fatPct, (record, value) -> record.fatPct = value)
+            .number("proteinPct", record -> record.proteinPct, (record, value) -> record.proteinPct = value)
+            .number("lactosePct", record -> record.lactosePct, (record, value) -> record.lactosePct = value)
+            .number(
+                    "sccThousandPerMl",
+                    record -> record.sccThousandPerMl,
+                    (record, value) -> record.sccThousandPerMl = value)
+            .list();
+
     @Override
     public String name() {
         return "test-days";
@@ -28,13 +38,8 @@ public final class TestDayKind extends EventKind<TestDayRow> {
     }
 
     @Override
-    protected List<Column> detailColumns() {
-        return List.of(
-                Column.number("milk_kg", "milkKg"),
-                Column.number("fat_pct", "fatPct"),
-                Column.number("protein_pct", "proteinPct"),
-                Column.number("lactose_pct", "lactosePct"),
-                Column.number("scc_thousand_per_ml", "sccThousandPerMl"));
+    protected List<Member<TestDayRow>> members() {
+        return MEMBERS;
     }
 
     @Override
@@ -43,31 +48,9 @@ public final class TestDayKind extends EventKind<TestDayRow> {
     }
 
     @Override
-    protected void readDetails(Fields fields, TestDayRow record) {
-        record.milkKg = fields.number("milkKg");
-        record.fatPct = fields.number("fatPct");
-        record.proteinPct = fields.number("proteinPct");
-        record.lactosePct = fields.number("lactosePct");
-        record.sccThousandPerMl = fields.number("sccThousandPerMl");
-    }
-
-    @Override
-    protected void writeDetails(TestDayRow record, ObjectNode content) {
-        put(content, "milkKg", record.milkKg);
-        put(content, "fatPct", record.fatPct);
-        put(content, "proteinPct", record.proteinPct);
-        put(content, "lactosePct", record.lactosePct);
-        put(content, "sccThousandPerMl", record.sccThousandPerMl);
-    }
-
-    @Override
     protected void checkDetails(Posted<TestDayRow> posted, TestDayRow replaced, Surroundings surroundings) {
         TestDayRow record = posted.record();
-        if (record.milkKg == null
-                && record.fatPct == null
-                && record.proteinPct == null
-                && record.lactosePct == null
-                && record.sccThousandPerMl == null) {
+        if (MEMBERS.stream().allMatch(member -> member.value().apply(record) == null)) {
             posted.add(FindingView.error(
                     "nothing-measured",
                     posted.pointer(),
@@ -103,12 +86,6 @@ public final class TestDayKind extends EventKind<TestDayRow> {
                             "is shown but not used for yields: colostrum")
                     .seen("day " + daysInMilk + " after calving")
                     .expecting("day 5 or later"));
-        }
-    }
-
-    private static void put(ObjectNode content, String member, Double value) {
-        if (value != null) {
-            content.put(member, value);
         }
     }
 }

@@ -26,7 +26,7 @@ public final class WireInstants {
         try {
             // a plus sign that was not percent-encoded arrives as a blank, which stands nowhere in an instant
             OffsetDateTime at = OffsetDateTime.parse(text.replace(' ', '+'), STRICT);
-            if (at.getYear() >= FIRST_YEAR && at.getYear() <= LAST_YEAR) {
+            if (!WireDates.hasSign(text.replace(' ', '+')) && at.getYear() >= FIRST_YEAR && at.getYear() <= LAST_YEAR) {
                 return Optional.of(at.toInstant().truncatedTo(ChronoUnit.MILLIS));
             }
         } catch (DateTimeException notAnInstant) {

@@ -46,7 +46,7 @@ class GeneratedClientIT {
         client.setRequestInterceptor(request -> request.header("X-API-Key", PackagedService.KEY));
         testDays = new TestDaysApi(client);
         new HerdsApi(client)
-                .createHerd(new Herd().code(HERD).name("Client Made").timeZone("Europe/Dublin"));
+                .createHerd(new Herd().code(HERD).name("Client Made").timeZone("Europe/Dublin"), null);
         new AnimalsApi(client).upsertAnimal(HERD, new Animal().addIdentifiersItem(cow()), null);
     }
 
@@ -55,18 +55,20 @@ class GeneratedClientIT {
         TestDay posted = testDay(0).fatPct(4.1);
         PostedAnswerTestDayBody made = testDays.upsertTestDay(HERD, posted, null);
         assertThat(made.getOutcome()).isEqualTo(Outcome.CREATED);
-        ApiResponse<StoredViewTestDayBody> fetched = testDays.getTestDayWithHttpInfo(HERD, made.getId(), null, null);
+        ApiResponse<StoredViewTestDayBody> fetched =
+                testDays.getTestDayWithHttpInfo(HERD, made.getId(), null, null, null);
         assertThat(fetched.getData().getRecord()).isEqualTo(posted);
         String tag = fetched.getHeaders().get("etag").get(0);
 
         TestDayPatch patch = new TestDayPatch().milkKg(26.5).fatPct(null);
-        assertThat(testDays.patchTestDay(made.getId(), tag, HERD, patch).getOutcome())
+        assertThat(testDays.patchTestDay(HERD, made.getId(), tag, patch).getOutcome())
                 .isEqualTo(Outcome.UPDATED);
-        TestDay changed = testDays.getTestDay(HERD, made.getId(), null, null).getRecord();
+        TestDay changed =
+                testDays.getTestDay(HERD, made.getId(), null, null, null).getRecord();
         assertThat(changed).isEqualTo(testDay(0).milkKg(26.5));
 
         ApiException refused =
-                catchThrowableOfType(ApiException.class, () -> testDays.patchTestDay(made.getId(), tag, HERD, patch));
+                catchThrowableOfType(ApiException.class, () -> testDays.patchTestDay(HERD, made.getId(), tag, patch));
         assertThat(refused.getCode()).isEqualTo(412);
         assertThat(refused.getResponseBody()).contains("\"code\":\"");
     }

@@ -42,10 +42,18 @@ public final class PackagedService implements AutoCloseable {
      */
     public static PackagedService start(Path jar, Path data, List<String> jvmOptions, Map<String, String> settings)
             throws IOException {
-        int port;
+        return start(jar, data, jvmOptions, settings, freePort());
+    }
+
+    private static int freePort() throws IOException {
         try (ServerSocket free = new ServerSocket(0)) {
-            port = free.getLocalPort();
+            return free.getLocalPort();
         }
+    }
+
+    /** The same at a port, where one was before. */
+    public static PackagedService start(
+            Path jar, Path data, List<String> jvmOptions, Map<String, String> settings, int port) throws IOException {
         List<String> command = new ArrayList<>();
         command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
         command.addAll(jvmOptions);

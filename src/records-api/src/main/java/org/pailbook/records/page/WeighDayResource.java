@@ -1,0 +1,283 @@
+package org.pailbook.records.page;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import io.smallrye.common.annotation.Blocking;
+import jakarta.inject.Inject;
+import jakarta.ws.rs.BeanParam;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import java.io.InputStream;
+import java.net.URI;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.pailbook.records.access.Caller;
+import org.pailbook.records.access.HerdAccess;
+import org.pailbook.records.access.WithSession;
+import org.pailbook.records.entry.DayTotals;
+import org.pailbook.records.entry.EntryChoice;
+import org.pailbook.records.entry.SheetCell;
+import org.pailbook.records.entry.SheetChoices;
+import org.pailbook.records.entry.SheetOrder;
+import org.pailbook.records.entry.SheetRow;
+import org.pailbook.records.entry.WeighDaySheets;
+import org.pailbook.records.problem.Problem;
+import org.pailbook.records.problem.ProblemCode;
+import org.pailbook.records.store.HerdRow;
+import org.pailbook.records.wire.LimitedBody;
+import org.pailbook.records.wire.StrictJson;
+
+/** The page on which a weigh day is typed: as a plain form, or row by row by the page's script. */
+@Path("/pages/herds/{herd}/weigh-day")
+@WithSession
+@Blocking
+@Produces({"text/html; charset=utf-8", MediaType.WILDCARD})
+public class WeighDayResource {
+    private static final int UNPROCESSABLE = 422;
+    private static final int MOST_ROWS = 100;
+
+    private final HerdAccess access;
+    private final Caller caller;
+    private final PageDesk desk;
+    private final WeighDaySheets sheets;
+    private final SheetChoices choices;
+    private final SheetEntry entry;
+    private final DayTotals totals;
+
+    @Inject
+    WeighDayResource(
+            HerdAccess access,
+            Caller caller,
+            PageDesk desk,
+            WeighDaySheets sheets,
+            SheetChoices choices,
+            SheetEntry entry,
+            DayTotals totals) {
+        this.access = access;
+        this.caller = caller;
+        this.desk = desk;
+        this.sheets = sheets;
+        this.choices = choices;
+        this.entry = entry;
+        this.totals = totals;
+    }
+
+    @GET
+    @Operation(hidden = true)
+    public Response getSheet(
+            @PathParam("herd") String herdCode,
+            @BeanParam PageQuery query,
+            @QueryParam("page") String page,
+            @QueryParam("saved") String saved) {
+        Shown shown = desk.shown(access.toRead(herdCode), query);
+        return sheet(shown, PageQuery.number("page", page, 1), Map.of(), PageQuery.number("saved", saved, 0), 200);
+    }
+
+    private Response sheet(
+            Shown shown, int part, Map<String, Map<SheetCell, SheetEntry.Told>> told, int saved, int status) {
+        EntryChoice choice = choice(shown.herd());
+        WeighDayPage page = WeighDayPage.of(
+                shown, shown.mayWrite(), choice, sheets.of(shown.herd(), shown.asOf(), choice, part), told, saved);
+        return Response.fromResponse(PageResource.htmlWithScript(Templates.weighDay(page)))
+                .status(status)
+                .build();
+    }
+
+    /** The whole sheet as a browser without script sends it. */
+    @POST
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    @Operation(hidden = true)
+    public Response postSheet(@PathParam("herd") String herdCode, InputStream body) {
+        HerdRow herd = access.toWrite(herdCode);
+        FormFields form = FormFields.read(body);
+        Shown shown = desk.shown(herd, PageQuery.of(form.required("asOf"), form.required("unit")));
+        SheetEntry.On sheet = on(shown, milkings(form.required("milkings")));
+        Map<String, Map<SheetCell, SheetEntry.Told>> told = entry.take(sheet, changed(form, sheet.units()));
+        int part = PageQuery.number("page", form.text("page").orElse(null), 1);
+        boolean isPlain = told.values().stream()
+                .flatMap(row -> row.values().stream())
+                .allMatch(cell -> cell.isSaved() && cell.message().isEmpty());
+        if (isPlain) {
+            return Response.seeOther(URI.create(
+                            shown.numbered("/weigh-day", part) + (told.isEmpty() ? "" : "&saved=" + told.size())))
+                    .build();
+        }
+        boolean isSaved =
+                told.values().stream().flatMap(row -> row.values().stream()).allMatch(SheetEntry.Told::isSaved);
+        return sheet(shown, part, told, told.size(), isSaved ? 200 : UNPROCESSABLE);
+    }
+
+    /** Rows in which something was typed. */
+    private static Map<String, Map<SheetCell, SheetEntry.Typed>> changed(FormFields form, SheetUnits units) {
+        Map<String, Map<SheetCell, SheetEntry.Typed>> rows = new LinkedHashMap<>();
+        for (String name : form.names()) {
+            String[] parts = name.split("\\.");
+            if (parts.length != 3 || !parts[0].equals("c")) {
+                continue;
+            }
+            SheetCell cell = SheetCell.of(parts[2]).orElseThrow(() -> noSuchField(name));
+            SheetEntry.Typed typed = new SheetEntry.Typed(
+                    form.text(name).orElse(""),
+                    form.text(SheetUnits.seenName(cell, parts[1])).orElse(""));
+            boolean isAsSeen = typed.seenValue()
+                    .map(seen -> units.shown(cell, seen))
+                    .orElse("")
+                    .equals(typed.text());
+            if (!isAsSeen) {
+                rows.computeIfAbsent(parts[1], any -> new EnumMap<>(SheetCell.class))
+                        .put(cell, typed);
+            }
+        }
+        return rows;
+    }
+
+    /** Some rows as the script sends them: each field with what was typed and what stood there. */
+    @POST
+    @Path("/rows")
+    @Consumes(MediaType.APPLICATION_JSON)
+    @Produces(MediaType.APPLICATION_JSON)
+    @Operation(hidden = true)
+    public Response postRows(@PathParam("herd") String herdCode, InputStream body) {
+        HerdRow herd = access.toWrite(herdCode);
+        ObjectNode sent = StrictJson.object(new LimitedBody(body, LimitedBody.ONE_RECORD));
+        Shown shown = desk.shown(
+                herd, PageQuery.of(sent.path("date").asText(), sent.path("unit").asText()));
+        SheetEntry.On sheet = on(shown, milkings(sent.path("milkings").asText()));
+        Map<String, Map<SheetCell, SheetEntry.Typed>> rows = new LinkedHashMap<>();
+        if (sent.path("rows").size() > MOST_ROWS) {
+            throw new Problem(ProblemCode.TOO_LARGE, "Send at most " + MOST_ROWS + " rows at once.");
+        }
+        for (JsonNode row : sent.path("rows")) {
+            Map<SheetCell, SheetEntry.Typed> cells =
+                    rows.computeIfAbsent(row.path("animal").asText(), any -> new EnumMap<>(SheetCell.class));
+            row.path("cells").properties().forEach(field -> {
+                SheetCell cell = SheetCell.of(field.getKey()).orElseThrow(() -> noSuchField(field.getKey()));
+                cells.put(
+                        cell,
+                        new SheetEntry.Typed(
+                                field.getValue().path("typed").asText("").strip(),
+                                field.getValue().path("seen").asText("")));
+            });
+        }
+        return Response.ok(answer(entry.take(sheet, rows), sheet.units()).toString(), MediaType.APPLICATION_JSON)
+                .build();
+    }
+
+    private static ObjectNode answer(Map<String, Map<SheetCell, SheetEntry.Told>> told, SheetUnits units) {
+        ObjectNode answer = JsonNodeFactory.instance.objectNode();
+        ObjectNode rows = answer.putObject("rows");
+        told.forEach((animal, cells) -> {
+            ObjectNode row = rows.putObject(animal);
+            cells.forEach((cell, one) -> row.putObject(cell.wireName())
+                    .put("state", one.state().name().toLowerCase(java.util.Locale.ROOT))
+                    .put("there", one.there())
+                    .put("shown", one.there().isEmpty() ? "" : units.shown(cell, Double.parseDouble(one.there())))
+                    .put("message", one.message()));
+        });
+        return answer;
+    }
+
+    /** Keeps how the sheet is to look. */
+    @POST
+    @Path("/choice")
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    @Operation(hidden = true)
+    public Response postChoice(@PathParam("herd") String herdCode, InputStream body) {
+        HerdRow herd = access.toWrite(herdCode);
+        FormFields form = FormFields.read(body);
+        Shown shown = desk.shown(herd, PageQuery.of(form.required("asOf"), form.required("unit")));
+        SheetOrder order = SheetOrder.of(form.required("order")).orElseThrow(() -> noSuchField("order"));
+        choices.keep(
+                herd,
+                caller.keyId(),
+                new EntryChoice(order, milkings(form.required("milkings")), form.has("samples"), List.of()));
+        return Response.seeOther(URI.create(shown.page("/weigh-day"))).build();
+    }
+
+    @GET
+    @Path("/order")
+    @Operation(hidden = true)
+    public Response getOrder(@PathParam("herd") String herdCode, @BeanParam PageQuery query) {
+        Shown shown = desk.shown(access.toRead(herdCode), query);
+        List<String> tags = sheets.order(shown.herd(), shown.asOf(), choice(shown.herd())).stream()
+                .map(row -> row.identifier().id())
+                .toList();
+        return order(shown, tags, List.of(), 200);
+    }
+
+    private Response order(Shown shown, List<String> tags, List<String> unknown, int status) {
+        return Response.fromResponse(PageResource.html(Templates.weighDayOrder(new WeighDayOrderPage(
+                        shown, shown.mayWrite(), String.join("\n", tags), Math.min(30, tags.size() + 1), unknown))))
+                .status(status)
+                .build();
+    }
+
+    /** Keeps an order written down; nothing is kept while a line names no cow in milk. */
+    @POST
+    @Path("/order")
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    @Operation(hidden = true)
+    public Response postOrder(@PathParam("herd") String herdCode, InputStream body) {
+        HerdRow herd = access.toWrite(herdCode);
+        FormFields form = FormFields.read(body);
+        Shown shown = desk.shown(herd, PageQuery.of(form.required("asOf"), form.required("unit")));
+        Map<String, String> idsByTag = new LinkedHashMap<>();
+        for (SheetRow row : sheets.order(herd, shown.asOf(), EntryChoice.USUAL)) {
+            idsByTag.putIfAbsent(row.identifier().id(), row.animalId());
+        }
+        List<String> lines = form.text("tags")
+                .orElse("")
+                .lines()
+                .map(String::strip)
+                .filter(line -> !line.isEmpty())
+                .distinct()
+                .toList();
+        List<String> unknown =
+                lines.stream().filter(line -> !idsByTag.containsKey(line)).toList();
+        if (!unknown.isEmpty()) {
+            return order(shown, lines, unknown, UNPROCESSABLE);
+        }
+        choices.keepOwn(herd, caller.keyId(), lines.stream().map(idsByTag::get).toList());
+        return Response.seeOther(URI.create(shown.page("/weigh-day"))).build();
+    }
+
+    @GET
+    @Path("/total")
+    @Operation(hidden = true)
+    public Response getTotal(@PathParam("herd") String herdCode, @BeanParam PageQuery query) {
+        Shown shown = desk.shown(access.toRead(herdCode), query);
+        return PageResource.html(Templates.weighDayTotal(WeighDayTotalPage.of(
+                shown,
+                totals.of(shown.herd(), shown.asOf(), choice(shown.herd()).milkings()))));
+    }
+
+    private EntryChoice choice(HerdRow herd) {
+        return choices.of(herd, caller.keyId());
+    }
+
+    private SheetEntry.On on(Shown shown, int milkings) {
+        return new SheetEntry.On(shown.herd(), shown.asOf(), milkings, new SheetUnits(shown.unit()), caller.keyId());
+    }
+
+    private static int milkings(String text) {
+        if (!text.matches("[123]")) {
+            throw noSuchField("milkings");
+        }
+        return Integer.parseInt(text);
+    }
+
+    private static Problem noSuchField(String name) {
+        return new Problem(ProblemCode.MALFORMED_FORM, "The field " + name + " is not one of this form.");
+    }
+}
