@@ -357,4 +357,41 @@ class CalculateProjectionsContractTest {
         assertThat(answer.textAt("/results/1999/id")).isEqualTo("p1999");
         assertThat(answer.textAt("/learnedFrom/calibratedBy")).isEqualTo("herd");
     }
+
+    /** A cow weighed on the herd's test days, the last of them read so many times too high. */
+    private static String weighed(String id, int calvedOnDay, int tests, double lastTimes) {
+        List<String> days = new ArrayList<>();
+        LocalDate calving = CALVING.plusDays(calvedOnDay);
+        for (int i = 0; i < tests; i++) {
+            LocalDate date = CALVING.plusDays(110 + 30 * i);
+            double kg = (34 - 0.04 * (date.toEpochDay() - calving.toEpochDay()) + (calvedOnDay * 7 + i * 5) % 9 - 4)
+                    * (i == tests - 1 ? lastTimes : 1);
+            days.add("{\"date\":\"%s\",\"milkKg\":%.1f}".formatted(date, kg));
+        }
+        return "{\"id\":\"%s\",\"animal\":\"%s\",\"parity\":2,\"breed\":\"HOL\",\"calvingDate\":\"%s\",\"testDays\":[%s]}"
+                .formatted(id, id, calving, String.join(",", days));
+    }
+
+    private static Answer herdWeighed(int cows, double lastTimes, double hersTimes) {
+        List<String> herd = new ArrayList<>();
+        for (int i = 0; i < cows; i++) {
+            herd.add(weighed("w" + i, 2 * i, 4, lastTimes));
+        }
+        return project(body(String.join(",", herd), weighed("c", 71, 4, hersTimes)))
+                .expecting(200);
+    }
+
+    /** A scale that reads a fifth too much for all cows is seen in the others; ours, made up. */
+    @Test
+    void aWrongScaleIsTakenOutOfTheProjectionAndSaid() {
+        double right = herdWeighed(50, 1, 1).numberAt("/results/0/milkKg/value");
+        double onlyHers = herdWeighed(50, 1, 1.2).numberAt("/results/0/milkKg/value");
+        Answer wrongForAll = herdWeighed(50, 1.2, 1.2);
+        assertThat(Math.abs(wrongForAll.numberAt("/results/0/milkKg/value") - right))
+                .isLessThan(0.5 * Math.abs(onlyHers - right));
+        assertThat(findings(wrongForAll, 0)).contains("herd-test-day-effect");
+        assertThat(findings(herdWeighed(50, 1, 1.2), 0)).doesNotContain("herd-test-day-effect");
+        // of so few cows it cannot be told
+        assertThat(findings(herdWeighed(9, 1.2, 1.2), 0)).doesNotContain("herd-test-day-effect");
+    }
 }

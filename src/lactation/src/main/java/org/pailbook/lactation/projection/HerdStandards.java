@@ -167,6 +167,11 @@ public final class HerdStandards {
         return learning.get(trait).forCowWithHerPast(animal, breed, parity, calvingDate);
     }
 
+    /** The milk standard of a lactation's group as all cows tell it, herself too: made once for the group. */
+    LactationStandard ofGroup(HerdLactation one) {
+        return forCow("", one.breed(), one.lactation().parity(), LactationTrait.MILK);
+    }
+
     private static DailySpread rhythm(LactationTrait trait) {
         double r = trait == LactationTrait.CELLS ? 0.995 : 0.998;
         double e = switch (trait) {

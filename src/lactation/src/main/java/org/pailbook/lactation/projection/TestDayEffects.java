@@ -2,6 +2,7 @@ package org.pailbook.lactation.projection;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -16,6 +17,11 @@ import org.pailbook.lactation.testday.UsableTests;
 
 /** Effects of a herd's test days, ready to be taken out of one cow's weights; made by {@link HerdTestDays}. */
 public final class TestDayEffects {
+    /** No day had one. */
+    public static final TestDayEffects NONE = new TestDayEffects(Map.of());
+
+    static final double LEAST_STRIKING_SD = 0.4;
+
     private final Map<LocalDate, Effect> byDate;
 
     /**
@@ -27,9 +33,12 @@ public final class TestDayEffects {
      * @param standardErrorOfSd what stays unsure of it, same unit
      */
     public record Effect(LocalDate date, int cows, double shareOfSd, double standardErrorOfSd) {
-        /** More than three standard errors from none; a limit of ours. */
+        /**
+         * More than three standard errors from none, and {@value #LEAST_STRIKING_SD} standard deviations, about two kilograms, or more: of thousands of
+         * cows each day shows some small effect, and seasons and feed move slowly. Limits of ours.
+         */
         public boolean isStriking() {
-            return Math.abs(shareOfSd) > 3 * standardErrorOfSd;
+            return Math.abs(shareOfSd) > 3 * standardErrorOfSd && Math.abs(shareOfSd) >= LEAST_STRIKING_SD;
         }
     }
 
@@ -55,6 +64,22 @@ public final class TestDayEffects {
         }
         return new Lactation(
                 lactation.parity(), lactation.calvingDate(), lactation.endDate(), lactation.isEndEstimated(), tests);
+    }
+
+    /** The striking days only: what is taken out of a cow's weights is always said. */
+    public TestDayEffects striking() {
+        Map<LocalDate, Effect> striking = new HashMap<>(byDate);
+        striking.values().removeIf(effect -> !effect.isStriking());
+        return new TestDayEffects(striking);
+    }
+
+    public boolean isEmpty() {
+        return byDate.isEmpty();
+    }
+
+    /** Whether a cow was weighed on a day that has an effect. */
+    public boolean concerns(Lactation lactation) {
+        return lactation.testDays().stream().anyMatch(test -> byDate.containsKey(test.date()));
     }
 
     /** What is to be said of a figure made from such a lactation: one finding for each striking day. */

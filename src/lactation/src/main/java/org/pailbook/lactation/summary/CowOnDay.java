@@ -99,27 +99,11 @@ public record CowOnDay(String animal, String breed, CowLactations lactations, bo
 
     /** Projection of a lactation in milk, fat, protein and cell score, against what is known of her group in her herd. */
     public Projection305 projection(AssembledLactation of) {
-        return herd.method()
-                .project(
-                        of.lactation(),
-                        herd.standards(
-                                animal,
-                                breed,
-                                of.lactation().parity(),
-                                of.lactation().calvingDate()),
-                        asOf());
+        return herd.project(animal, breed, of.lactation(), asOf());
     }
 
     /** The same with milk only, which is equal and quicker: for lists and means over a herd. */
     public Projection305 milkProjection(AssembledLactation of) {
-        return herd.method()
-                .project(
-                        of.lactation(),
-                        herd.milkStandard(
-                                animal,
-                                breed,
-                                of.lactation().parity(),
-                                of.lactation().calvingDate()),
-                        asOf());
+        return herd.projectMilk(animal, breed, of.lactation(), asOf());
     }
 }

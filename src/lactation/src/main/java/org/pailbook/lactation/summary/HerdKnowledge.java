@@ -11,15 +11,20 @@ import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.finding.FindingCode;
 import org.pailbook.lactation.projection.BestPrediction;
 import org.pailbook.lactation.projection.HerdLactation;
+import org.pailbook.lactation.projection.HerdLearned;
 import org.pailbook.lactation.projection.HerdStandards;
+import org.pailbook.lactation.projection.HerdTestDays;
 import org.pailbook.lactation.projection.IntervalCalibration;
 import org.pailbook.lactation.projection.PastProjections;
+import org.pailbook.lactation.projection.Projection305;
 import org.pailbook.lactation.projection.ProjectionAccuracy;
 import org.pailbook.lactation.projection.ProjectionError;
+import org.pailbook.lactation.projection.TestDayEffects;
 import org.pailbook.lactation.reference.LactationStandard;
 import org.pailbook.lactation.reference.LactationStandards;
 import org.pailbook.lactation.reference.LactationTrait;
 import org.pailbook.lactation.reference.TraitStandards;
+import org.pailbook.lactation.testday.Lactation;
 import org.pailbook.lactation.testday.UsableTests;
 
 /**
@@ -47,6 +52,7 @@ public final class HerdKnowledge {
     private static final HerdKnowledge NONE = learn(List.of(), LocalDate.EPOCH);
 
     private final HerdStandards standards;
+    private final HerdTestDays days;
     private final Counts all;
     private final Map<String, Counts> ofAnimal;
     /** errors of cows dealt out to {@link #GROUPS} groups, all of one cow in the same */
@@ -62,8 +68,13 @@ public final class HerdKnowledge {
         }
     }
 
-    private HerdKnowledge(HerdStandards standards, Map<String, Counts> ofAnimal, List<List<ProjectionError>> errors) {
+    private HerdKnowledge(
+            HerdStandards standards,
+            HerdTestDays days,
+            Map<String, Counts> ofAnimal,
+            List<List<ProjectionError>> errors) {
         this.standards = standards;
+        this.days = days;
         this.ofAnimal = ofAnimal;
         this.all = ofAnimal.values().stream().reduce(new Counts(0, 0), Counts::plus);
         this.errors = errors;
@@ -93,8 +104,12 @@ public final class HerdKnowledge {
                 counts.merge(one.animal(), new Counts(1, tests), Counts::plus);
             }
         }
-        HerdStandards standards = HerdStandards.learn(history, asOf);
-        return new HerdKnowledge(standards, counts, errorsOfLate(history, standards, asOf));
+        HerdLearned learned = HerdLearned.from(history, asOf);
+        return new HerdKnowledge(
+                learned.standards(),
+                learned.days(),
+                counts,
+                errorsOfLate(learned.history(), learned.standards(), asOf));
     }
 
     private static List<ProjectionError> without(List<List<ProjectionError>> groups, int leftOut) {
@@ -174,6 +189,51 @@ public final class HerdKnowledge {
                 ? standard
                 : standard.withFinding(Finding.of(FindingCode.STANDARD_LEARNED)
                         .withSeen(lactations + " lactations, " + (all.tests() - own.tests()) + " test days"));
+    }
+
+    /**
+     * A cow's lactation projected in milk, fat, protein and cell score from {@link #standards}, with what a striking test day had in common for the
+     * other cows taken out of her weights and said.
+     *
+     * @param asOf later tests take no part
+     */
+    public Projection305 project(String animal, String breed, Lactation lactation, LocalDate asOf) {
+        TraitStandards standards = standards(animal, breed, lactation.parity(), lactation.calvingDate());
+        TestDayEffects effects = strikingDays(animal, lactation);
+        if (effects.isEmpty()) {
+            return method.project(lactation, standards, asOf);
+        }
+        LactationStandard milk = standards.first();
+        LactationStandard said = saying(effects.findings(lactation.asOf(asOf), milk), milk);
+        TraitStandards saying = TraitStandards.ofYields(
+                        said, standards.standard(1), standards.standard(2), LactationStandards.correlations())
+                .withCells(standards.cells().orElseThrow());
+        return method.project(effects.takenOutOf(lactation, milk), saying, asOf);
+    }
+
+    /** The same with milk only. */
+    public Projection305 projectMilk(String animal, String breed, Lactation lactation, LocalDate asOf) {
+        LactationStandard milk = milkStandard(animal, breed, lactation.parity(), lactation.calvingDate());
+        TestDayEffects effects = strikingDays(animal, lactation);
+        return effects.isEmpty()
+                ? method.project(lactation, milk, asOf)
+                : method.project(
+                        effects.takenOutOf(lactation, milk),
+                        saying(effects.findings(lactation.asOf(asOf), milk), milk),
+                        asOf);
+    }
+
+    /** As the other cows tell them; nearly always none. */
+    private TestDayEffects strikingDays(String animal, Lactation lactation) {
+        return days.hasAny(lactation.testDays()) ? days.withoutCow(animal).striking() : TestDayEffects.NONE;
+    }
+
+    private static LactationStandard saying(List<Finding> findings, LactationStandard standard) {
+        LactationStandard said = standard;
+        for (Finding finding : findings) {
+            said = said.withFinding(finding);
+        }
+        return said;
     }
 
     /** Best prediction with intervals as wide as this herd needs them. */

@@ -120,4 +120,26 @@ class HerdTestDaysLawTest {
         assertThat(ofFew.withoutCow("another").of(FIRST)).isPresent();
         assertThat(days.withoutCow("cow 0").of(FIRST.plusDays(1))).isEmpty();
     }
+
+    /** To 1e-9 what is learned when she was never there. */
+    @Test
+    void leavingACowOutEqualsNeverHavingSeenHer() {
+        for (int cow = 0; cow < COWS; cow += 7) {
+            String animal = history.get(cow).animal();
+            List<HerdLactation> others =
+                    history.stream().filter(one -> !one.animal().equals(animal)).toList();
+            TestDayEffects without = days.withoutCow(animal);
+            TestDayEffects never =
+                    HerdTestDays.learn(others, standards, SimulatedHerd.LATER).withoutCow("nobody");
+            for (int test = 0; test < 9; test++) {
+                TestDayEffects.Effect left =
+                        without.of(FIRST.plusDays(28 * test)).orElseThrow();
+                TestDayEffects.Effect right =
+                        never.of(FIRST.plusDays(28 * test)).orElseThrow();
+                assertThat(left.cows()).isEqualTo(right.cows());
+                assertThat(left.shareOfSd()).isCloseTo(right.shareOfSd(), within(1e-9));
+                assertThat(left.standardErrorOfSd()).isCloseTo(right.standardErrorOfSd(), within(1e-9));
+            }
+        }
+    }
 }

@@ -38,10 +38,7 @@ record ProjectedLactation(
         // before her calving nothing is known of her; she is expected to give what her group gives
         LocalDate asKnown = day.isBefore(lactation.calvingDate()) ? lactation.calvingDate() : day;
         BestPrediction method = herd.method();
-        Projection305 projection = method.project(
-                lactation,
-                herd.standards(posted.cow(), posted.breed(), lactation.parity(), lactation.calvingDate()),
-                asKnown);
+        Projection305 projection = herd.project(posted.cow(), posted.breed(), lactation, asKnown);
         Figure milk = projection.milk305();
         Figure fat = projection.fat305().orElseThrow();
         Figure protein = projection.protein305().orElseThrow();
