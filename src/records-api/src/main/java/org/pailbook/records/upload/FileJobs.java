@@ -137,12 +137,7 @@ public class FileJobs {
                 FileJob job,
                 HerdMemory memory) {
             List<RowOutcome<E>> outcomes = intake.take(
-                    kind,
-                    herd,
-                    keyId,
-                    chunk,
-                    job.isTrial() ? IntakeMode.DRY_RUN : IntakeMode.STORE_GOOD_ROWS,
-                    memory);
+                    kind, herd, keyId, chunk, job.isTrial() ? IntakeMode.DRY_RUN : IntakeMode.STORE_GOOD_ROWS, memory);
             for (RowOutcome<E> outcome : outcomes) {
                 int line = mapped.lineOf(outcome.posted().row());
                 List<FindingView> findings = outcome.findings().stream()
