@@ -11,7 +11,7 @@ import time
 
 from herd_of_ten_thousand import AS_OF, KEY, SCHEME, call, post_herd, require, start
 
-SECONDS = 5
+SECONDS = 10
 CONNECTIONS = 8
 ANEW = 3
 
@@ -94,6 +94,9 @@ end
             print(f"  {name:<30}{rate:>10.0f}/s{rate / trivial[0]:>9.4f} of /v1/me   p50 {half:.2f} ms   p99 {most:.2f} ms", flush=True)
         print(f"  after a posted test day, best of {ANEW}: herd summary {anew(port, herd, 0):.3f} s, cow summary {anew(port, cow, 0):.3f} s", flush=True)
         print(f"  resident {resident_mb(process)} MB", flush=True)
+    except SystemExit:
+        print(pathlib.Path(work, "service.log").read_text(errors="replace")[-3000:], file=sys.stderr)
+        raise
     finally:
         process.kill()
         process.wait()
