@@ -113,7 +113,7 @@ public class FileJobs {
                     takeChunk(kind, herd, keyId, chunk, mapped, columns, job, memory);
                 }
                 if (!job.isTrial() && job.count(Outcome.CREATED) >= COUNT_TABLE_FROM) {
-                    statistics.refresh(kind.entity());
+                    statistics.refresh(kind.entity(), job.count(Outcome.CREATED));
                 }
                 job.end(mapped.fault());
             }
@@ -137,7 +137,12 @@ public class FileJobs {
                 FileJob job,
                 HerdMemory memory) {
             List<RowOutcome<E>> outcomes = intake.take(
-                    kind, herd, keyId, chunk, job.isTrial() ? IntakeMode.DRY_RUN : IntakeMode.STORE_GOOD_ROWS, memory);
+                    kind,
+                    herd,
+                    keyId,
+                    intake.read(kind, herd, chunk),
+                    job.isTrial() ? IntakeMode.DRY_RUN : IntakeMode.STORE_GOOD_ROWS,
+                    memory);
             for (RowOutcome<E> outcome : outcomes) {
                 int line = mapped.lineOf(outcome.posted().row());
                 List<FindingView> findings = outcome.findings().stream()
