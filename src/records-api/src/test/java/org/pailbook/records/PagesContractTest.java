@@ -181,7 +181,7 @@ class PagesContractTest {
         String cow = read(herd, "/animals/example.eartag:007?asOf=" + DAY);
         String expected = String.format(
                 Locale.ENGLISH,
-                "<strong>%,.0f\u00a0kg</strong> <span class=\"interval\">(%,.0f to %,.0f, 80 %%)</span>",
+                "<strong>%,.0f\u00a0kg</strong> <span class=\"interval\">(%,.0f to %,.0f, 80\u00a0%%)</span>",
                 lactation.numberAt("/projected305/value"),
                 lactation.numberAt("/projected305/interval80/low"),
                 lactation.numberAt("/projected305/interval80/high"));

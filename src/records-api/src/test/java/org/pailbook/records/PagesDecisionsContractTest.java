@@ -103,7 +103,7 @@ class PagesDecisionsContractTest {
                         "cullPrice", "900",
                         "calfPrice", ""));
         assertThat(set.statusCode()).as(set.asString()).isEqualTo(303);
-        assertThat(herd.get("/prices").expecting(200).numberAt("/items/0/milkPricePerKg"))
+        assertThat(herd.get("/prices").expecting(200).numberAt("/items/0/record/milkPricePerKg"))
                 .isEqualTo(0.48);
         assertThat(read(herd, COW + "?asOf=" + DAY))
                 .contains("Keeping her is worth", "EUR", "An estimate from recorded data", "no probability");

@@ -38,8 +38,9 @@ class PageLanguage {
         return Arc.container().instance(PageLanguage.class).get();
     }
 
+    /** A key without a word stands for itself: one that was forgotten must not take the page away. */
     String word(String key) {
-        return words().getString(key);
+        return has(key) ? words().getString(key) : key;
     }
 
     boolean has(String key) {
