@@ -79,7 +79,7 @@ def one_herd(jar, work, cows):
 local n = 0
 request = function()
   n = n + 1
-  return wrk.format("GET", "/v1/herds/big/animals/{SCHEME}:C" .. (n * 7 % {cows}) .. "/summary?asOf=" .. os.date("!%Y-%m-%d", {int(time.mktime(AS_OF.timetuple()))} + 86400 * (1 + math.floor(n / {cows}))))
+  return wrk.format("GET", "/v1/herds/big/animals/{SCHEME}:C" .. (n * 7 % {cows}) .. "/summary?asOf=" .. os.date("!%Y-%m-%d", {int(time.mktime(AS_OF.timetuple()))} + 86400 * (1 + math.floor(n / {cows}))), {{["X-API-Key"] = "{KEY}"}})
 end
 """
         tag = tag_of(port, herd)

@@ -75,6 +75,37 @@ class BigBatchContractTest {
                 .isEqualTo("A19999");
     }
 
+    @Test
+    void aBodyOfOneRowTooManyForAllOrNothingStoresNothing() {
+        TestHerd herd = TestHerd.make();
+        String animals = "{\"identifiers\":[" + TestHerd.animal("C1") + "]}\n";
+        StringBuilder tooMany = new StringBuilder();
+        for (int cow = 0; cow <= 20_000; cow++) {
+            tooMany.append(animals.replace("C1", "C" + cow));
+        }
+        herd.bulk("animals", TestHerd.NDJSON, tooMany.toString(), "?atomic=true")
+                .expecting(413);
+        herd.getAnimal("C1", "").expecting(404);
+    }
+
+    @Test
+    void aRowIsCheckedAgainstThoseOfEarlierChunksOfItsBody() {
+        TestHerd herd = TestHerd.make();
+        StringBuilder animals = new StringBuilder();
+        StringBuilder calvings = new StringBuilder();
+        for (int cow = 0; cow < 1_000; cow++) {
+            String animal = TestHerd.animal("C" + cow);
+            animals.append("{\"identifiers\":[").append(animal).append("]}\n");
+            calvings.append("{\"animal\":").append(animal).append(",\"date\":\"2024-01-01\"}\n");
+        }
+        herd.bulk("animals", TestHerd.NDJSON, animals.toString()).expecting(200);
+        calvings.append("{\"animal\":").append(TestHerd.animal("C0")).append(",\"date\":\"2024-03-01\"}\n");
+        Answer answer =
+                herd.bulk("calvings", TestHerd.NDJSON, calvings.toString()).expecting(200);
+        assertThat(answer.countAt("/created")).isEqualTo(1_000);
+        assertThat(answer.textAt("/rows/0/findings/0/code")).isEqualTo("calvings-too-close");
+    }
+
     private int highestVersion(String herdCode) throws SQLException {
         try (Connection connection = database.getConnection();
                 Statement statement = connection.createStatement();

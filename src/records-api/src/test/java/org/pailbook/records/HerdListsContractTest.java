@@ -508,5 +508,11 @@ class HerdListsContractTest {
                 .withTestDay("ASH", "2025-12-01", 24);
         assertThat(old.get("/summary?asOf=" + DAY).textAt("/lastTestDate")).isEqualTo("2025-12-01");
         assertThat(old.get("/udder-health?asOf=" + DAY).textAt("/status")).isEqualTo("notEnoughData");
+        // 99 days without a test: the herd's summary and the ranking say so, with and without prices
+        assertThat(codes(old.get("/summary?asOf=" + DAY))).contains("no-recent-test");
+        assertThat(codes(old.get("/culling-ranking?asOf=" + DAY))).contains("prices-not-set", "no-recent-test");
+        assertThat(codes(old.get("/summary?asOf=2026-02-28"))).doesNotContain("no-recent-test");
+        assertThat(codes(empty.get("/summary?asOf=" + DAY))).contains("no-cows-in-milk", "no-test-days");
+        assertThat(codes(week.get("/summary?asOf=" + DAY))).containsExactly("no-test-days");
     }
 }

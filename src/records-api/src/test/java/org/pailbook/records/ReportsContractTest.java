@@ -313,4 +313,35 @@ class ReportsContractTest {
         stranger.get("/reports").expecting(404);
         herd.withKey("no-such-key").get("/reports/animals.csv").expecting(401);
     }
+
+    @Test
+    void everyKindOfEventIsInTheReportWithWhatWasEntered() {
+        TestHerd herd = TestHerd.make();
+        String cow = "{\"animal\":" + TestHerd.animal("EV");
+        herd.withAnimal("EV").withCalving("EV", "2025-03-01", 2);
+        herd.post("services", cow + ",\"date\":\"2025-05-01\",\"method\":\"insemination\",\"sire\":\"a bull\"}");
+        herd.post("pregnancy-checks", cow + ",\"date\":\"2025-06-10\",\"result\":\"empty\"}");
+        herd.post(
+                "breeding-decisions",
+                cow + ",\"date\":\"2025-06-11\",\"decision\":\"doNotBreed\",\"reason\":\"lame\"}");
+        herd.post(
+                "treatments",
+                cow
+                        + ",\"startedOn\":\"2025-06-12\",\"productName\":\"a product\",\"milkWithheldUntil\":\"2025-06-19\"}");
+        herd.post(
+                "foremilk-checks",
+                cow + ",\"date\":\"2025-06-12\",\"milkingOfDay\":\"am\",\"quarter\":\"LF\",\"finding\":\"flakes\"}");
+        herd.post("milkings", cow + ",\"startedAt\":\"2025-06-12T05:00:00Z\",\"milkingOfDay\":\"am\",\"milkKg\":14.2}");
+        JsonNode all =
+                herd.get("/reports/events.json?asOf=2025-06-20").expecting(200).at("/rows");
+        assertThat(all.findValuesAsText("event"))
+                .endsWith("service", "pregnancy-check", "breeding-decision", "treatment", "foremilk-check", "milking");
+        int last = all.size() - 1;
+        assertThat(all.get(last - 5).path("detail").asText()).isEqualTo("insemination, a bull");
+        assertThat(all.get(last - 4).path("detail").asText()).isEqualTo("empty");
+        assertThat(all.get(last - 3).path("reason").asText()).isEqualTo("lame");
+        assertThat(all.get(last - 2).path("milkWithheldUntil").asText()).isEqualTo("2025-06-19");
+        assertThat(all.get(last - 1).path("detail").asText()).isEqualTo("am, LF, flakes");
+        assertThat(all.get(last).path("detail").asText()).isEqualTo("am, 14.2 kg");
+    }
 }

@@ -239,7 +239,7 @@ class SampleHerdContractTest {
     }
 
     /** Every member shown is answered so; numbers are shown with one decimal. */
-    private static void assertShown(String place, JsonNode shown, JsonNode real) {
+    static void assertShown(String place, JsonNode shown, JsonNode real) {
         if (shown.isObject()) {
             shown.properties().forEach(member -> {
                 assertThat(real.has(member.getKey()))

@@ -4,7 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import io.quarkus.test.junit.QuarkusTest;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -96,6 +100,15 @@ class SampleHerdDecisionsContractTest {
         assertThat(ranked.path("levelPct").asDouble()
                         + ranked.path("milkLevelPct").asDouble())
                 .isGreaterThan(100);
+    }
+
+    @Test
+    void theReadmeShowsTheFirstCowOfTheRanking() throws IOException {
+        String readme = Files.readString(Path.of("..", "..", "README.md"));
+        int begin = readme.indexOf("```json", readme.indexOf("## Decide with it")) + "```json".length();
+        JsonNode shown = new ObjectMapper().readTree(readme.substring(begin, readme.indexOf("```", begin)));
+        SampleHerdContractTest.assertShown(
+                "", shown, herd.get("/culling-ranking?asOf=" + DAY).at("/cows/0"));
     }
 
     @Test

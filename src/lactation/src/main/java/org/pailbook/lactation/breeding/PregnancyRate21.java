@@ -60,6 +60,9 @@ public final class PregnancyRate21 {
         }
     }
 
+    /** A period of a cow that calved, her days at risk worked out once for all cycles. */
+    private record AtRisk(BreedingPeriod period, LocalDate waitingEnd, DaysAtRisk days) {}
+
     private PregnancyRate21(List<Cycle> cycles) {
         this.cycles = List.copyOf(cycles);
     }
@@ -70,15 +73,20 @@ public final class PregnancyRate21 {
      * @param count how many cycles, 1 or more
      */
     public static PregnancyRate21 of(List<BreedingPeriod> periods, int waitingDays, LocalDate lastDay, int count) {
+        List<AtRisk> cows = new ArrayList<>();
+        for (BreedingPeriod period : periods) {
+            period.waitingEnd(waitingDays)
+                    .ifPresent(end -> cows.add(new AtRisk(period, end, DaysAtRisk.of(period, waitingDays, lastDay))));
+        }
         List<Cycle> cycles = new ArrayList<>();
         for (int i = count - 1; i >= 0; i--) {
             LocalDate last = lastDay.minusDays((long) CYCLE_DAYS * i);
-            cycles.add(cycle(periods, waitingDays, last.minusDays(CYCLE_DAYS - 1L), last));
+            cycles.add(cycle(cows, last.minusDays(CYCLE_DAYS - 1L), last));
         }
         return new PregnancyRate21(cycles);
     }
 
-    private static Cycle cycle(List<BreedingPeriod> periods, int waitingDays, LocalDate first, LocalDate last) {
+    private static Cycle cycle(List<AtRisk> cows, LocalDate first, LocalDate last) {
         int eligible = 0;
         int served = 0;
         int pregnant = 0;
@@ -86,11 +94,9 @@ public final class PregnancyRate21 {
         int uncounted = 0;
         int cowDays = 0;
         int conceptions = 0;
-        for (BreedingPeriod period : periods) {
-            if (period.calving().isEmpty()) {
-                continue;
-            }
-            DaysAtRisk risk = DaysAtRisk.of(period, waitingDays, last);
+        for (AtRisk cow : cows) {
+            BreedingPeriod period = cow.period();
+            DaysAtRisk risk = cow.days();
             int atRisk = risk.conceptions(first, last);
             cowDays += risk.between(first, last);
             conceptions += atRisk;
@@ -101,8 +107,7 @@ public final class PregnancyRate21 {
             }
             eligible++;
             uncounted += all - Math.min(1, atRisk);
-            LocalDate waitingEnd = period.waitingEnd(waitingDays).orElseThrow();
-            LocalDate from = waitingEnd.isAfter(first) ? waitingEnd : first;
+            LocalDate from = cow.waitingEnd().isAfter(first) ? cow.waitingEnd() : first;
             served += period.services().stream().anyMatch(service -> isIn(service, from, last)) ? 1 : 0;
             if (atRisk > 0) {
                 pregnant++;

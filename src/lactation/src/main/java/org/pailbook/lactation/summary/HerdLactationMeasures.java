@@ -14,6 +14,7 @@ import org.pailbook.lactation.figure.Measured;
 import org.pailbook.lactation.method.Measure;
 import org.pailbook.lactation.persistency.MonthlyPersistency;
 import org.pailbook.lactation.persistency.RollingHerdAverage;
+import org.pailbook.lactation.projection.Projection305;
 import org.pailbook.lactation.testday.AssembledLactation;
 import org.pailbook.lactation.testday.Lactation;
 import org.pailbook.lactation.testday.UsableTests;
@@ -122,17 +123,32 @@ public final class HerdLactationMeasures {
         return day.isAfter(asOf.minusDays(YEAR_DAYS)) && !day.isAfter(asOf);
     }
 
-    /** By group: of cows in milk with a test, by best prediction. */
-    public Map<ParityGroup, Measured> projected305() {
+    /**
+     * By group: of cows in milk with a test, by best prediction.
+     *
+     * @param projections of the cows in milk, in the order of the cows
+     */
+    public Map<ParityGroup, Measured> projected305(List<Projection305> projections) {
         Map<ParityGroup, Measured> means = new EnumMap<>(ParityGroup.class);
         Map<ParityGroup, List<Double>> values = new EnumMap<>(ParityGroup.class);
-        for (HerdCow cow : cows) {
-            if (cow.cow().state() == CowState.IN_MILK) {
-                AssembledLactation latest = cow.cow().lactations().latest().orElseThrow();
-                if (!UsableTests.of(latest.lactation(), asOf).isEmpty()) {
-                    values.computeIfAbsent(ParityGroup.of(latest.lactation().parity()), unused -> new ArrayList<>())
-                            .add(cow.cow().milkProjection(latest).milk305Kg());
-                }
+        List<CowOnDay> inMilk = cows.stream()
+                .map(HerdCow::cow)
+                .filter(cow -> cow.state() == CowState.IN_MILK)
+                .toList();
+        if (inMilk.size() != projections.size()) {
+            throw new IllegalArgumentException("projections (" + projections.size() + ") must be one for each of "
+                    + inMilk.size() + " cows in milk");
+        }
+        for (int i = 0; i < inMilk.size(); i++) {
+            if (projections.get(i).tests() > 0) {
+                int parity = inMilk.get(i)
+                        .lactations()
+                        .latest()
+                        .orElseThrow()
+                        .lactation()
+                        .parity();
+                values.computeIfAbsent(ParityGroup.of(parity), unused -> new ArrayList<>())
+                        .add(projections.get(i).milk305Kg());
             }
         }
         for (ParityGroup group : ParityGroup.values()) {

@@ -1,6 +1,7 @@
 package org.pailbook.lactation.summary;
 
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -25,6 +26,9 @@ import org.pailbook.lactation.udderhealth.SomaticCellScore;
  * cows with a milk weight accepted on it; a herd weighed over several days shows the last of them only, and says how many cows.
  */
 public final class HerdOnDay {
+    /** Tests further back say little of the herd as it is; as for cell counts. Ours. */
+    private static final int TESTS_OLD_AFTER_DAYS = 90;
+
     private final List<CowOnDay> cows;
     private final LocalDate asOf;
     private final Optional<LocalDate> lastTestDate;
@@ -68,6 +72,24 @@ public final class HerdOnDay {
     /** The last day on which a cow of the herd was tested. */
     public Optional<LocalDate> lastTestDate() {
         return lastTestDate;
+    }
+
+    /** What the herd lacks for its figures to say much: cows, tests, or tests of the last {@value #TESTS_OLD_AFTER_DAYS} days. */
+    public List<Finding> lacks() {
+        List<Finding> lacks = new ArrayList<>();
+        if (count(CowState.IN_MILK) == 0) {
+            lacks.add(Finding.of(FindingCode.NO_COWS_IN_MILK));
+        }
+        if (lastTestDate.isEmpty()) {
+            lacks.add(Finding.of(FindingCode.NO_TEST_DAYS));
+        } else {
+            long days = ChronoUnit.DAYS.between(lastTestDate.get(), asOf);
+            if (days > TESTS_OLD_AFTER_DAYS) {
+                lacks.add(Finding.on(lastTestDate.get(), FindingCode.NO_RECENT_TEST)
+                        .withSeen(days + " days ago"));
+            }
+        }
+        return lacks;
     }
 
     /** Mean days in milk of the cows in milk, on the as-of date. */

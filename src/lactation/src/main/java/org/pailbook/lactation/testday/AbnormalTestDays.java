@@ -116,7 +116,7 @@ public final class AbnormalTestDays implements PublishedMethod {
         return slope.previousKg(tests.daysInMilk(index), tests.milkKg(later), intervalDays);
     }
 
-    private static boolean isWithinLimits(double kg, double expectedKg) {
+    static boolean isWithinLimits(double kg, double expectedKg) {
         return kg >= FLOOR * expectedKg && kg <= CEILING * expectedKg;
     }
 

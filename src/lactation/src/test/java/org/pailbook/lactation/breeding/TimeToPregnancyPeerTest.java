@@ -98,6 +98,46 @@ class TimeToPregnancyPeerTest {
             assertThat(step.high()).isCloseTo(row[3], within(1e-7));
         }
         assertThat(steps.get(steps.size() - 1).stillOpenShare()).isZero();
+        // R 4.2.2, survival 3.5-3: quantile(survfit(Surv(t, d) ~ 1, conf.type = "log-log"), 0.5): 113, 75 to 137
+        KaplanMeier estimate =
+                KaplanMeier.of(Arrays.stream(days).asDoubleStream().toArray(), pregnant);
+        assertThat(estimate.median()).hasValue(113);
+        assertThat(estimate.medianLow()).hasValue(75);
+        assertThat(estimate.medianHigh()).hasValue(137);
+    }
+
+    @Test
+    void sharesErrorsIntervalsAndMediansAreThoseOfSurvfit() {
+        // R 4.2.2 (2022-11-10 r83330), survival 3.5-3: survfit(Surv(t, d) ~ 1, conf.type = "log-log"), quantile(s, 0.5),
+        // summary(s, rmean = 75): rmean 40.525; std.err times surv is Greenwood's error of the share
+        double[][] survfit = {
+            {5, 10, 1, 0.900000000000, 0.0948683298051, 0.4730092713621, 0.985281393367},
+            {12, 9, 2, 0.700000000000, 0.1449137674619, 0.3287165932797, 0.891949041225},
+            {25, 6, 1, 0.583333333333, 0.1610152971799, 0.2297865189240, 0.820739497172},
+            {40, 4, 1, 0.437500000000, 0.1747393892821, 0.1187152179148, 0.725648792124},
+            {48, 3, 1, 0.291666666667, 0.1665798384937, 0.0470550142951, 0.608526483247}
+        };
+        TimeToPregnancy.Curve curve = curve(DAYS, PREGNANT);
+        for (int i = 0; i < survfit.length; i++) {
+            TimeToPregnancy.Step step = curve.steps().get(i);
+            double[] ours = {
+                step.day(),
+                step.atRisk(),
+                step.pregnant(),
+                step.stillOpenShare(),
+                step.standardError(),
+                step.low(),
+                step.high()
+            };
+            // R's 97.5 % point of the normal curve has more digits than the 1.959964 used here
+            assertThat(ours).containsExactly(survfit[i], within(1e-8));
+        }
+        double[] times = Arrays.stream(DAYS).asDoubleStream().toArray();
+        KaplanMeier estimate = KaplanMeier.of(times, PREGNANT);
+        assertThat(estimate.median()).hasValue(40);
+        assertThat(estimate.medianLow()).hasValue(5);
+        assertThat(estimate.medianHigh()).isEmpty();
+        assertThat(estimate.meanTo(75)).isCloseTo(40.52500000000, within(1e-10));
     }
 
     @Test

@@ -29,6 +29,22 @@ class ProportionPublishedTest {
     }
 
     @Test
+    void intervalsAreThoseOfPropTest() {
+        // R 4.2.2 (2022-11-10 r83330), stats: prop.test(x, n, correct = FALSE)$conf.int, which is Wilson's
+        double[][] cases = {
+            {3, 7, 0.158219855251, 0.749541635472},
+            {4, 30, 0.0530965548405, 0.2968132668204},
+            {7, 40, 0.0874541374604, 0.3194999033179},
+            {0, 12, 0, 0.242494006655}
+        };
+        for (double[] one : cases) {
+            Interval interval = new Proportion((int) one[0], (int) one[1]).wilson95();
+            assertThat(interval.low()).as(one[0] + " of " + one[1]).isCloseTo(one[2], within(1e-8));
+            assertThat(interval.high()).isCloseTo(one[3], within(1e-8));
+        }
+    }
+
+    @Test
     void theIntervalHoldsTheShareAndLiesBetweenNoneAndAll() {
         Random random = new Random(7);
         for (int i = 0; i < 2000; i++) {

@@ -217,7 +217,10 @@ class HerdMeasuresPublishedTest {
         Measured completed = measures.completed305().get(ParityGroup.SECOND);
         assertThat(completed.denominator()).isEqualTo(1);
         assertThat(completed.figure().orThrow()).isBetween(5900.0, 6200.0);
-        assertThat(measures.projected305().get(ParityGroup.SECOND).denominator())
+        HerdOnDay day = HerdOnDay.of(cows.stream().map(HerdCow::cow).toList(), DAY);
+        assertThat(measures.projected305(day.milkProjections())
+                        .get(ParityGroup.SECOND)
+                        .denominator())
                 .isEqualTo(2);
     }
 

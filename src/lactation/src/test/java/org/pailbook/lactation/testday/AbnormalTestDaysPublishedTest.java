@@ -60,6 +60,15 @@ class AbnormalTestDaysPublishedTest {
     }
 
     @Test
+    void of28KilogramsExpected16Point8To42AreNormal() {
+        // check V41: Wiggans, VanRaden and Philpot (2003), J. Dairy Sci. 86:2721, abstract (read); both ends are normal
+        assertThat(AbnormalTestDays.isWithinLimits(16.79, 28)).isFalse();
+        assertThat(AbnormalTestDays.isWithinLimits(16.80, 28)).isTrue();
+        assertThat(AbnormalTestDays.isWithinLimits(42.00, 28)).isTrue();
+        assertThat(AbnormalTestDays.isWithinLimits(42.01, 28)).isFalse();
+    }
+
+    @Test
     void above150PercentOfExpectedIsAbnormal() {
         List<Judged> judged = judge(Set.of(), 20, 30.1, 20);
         assertThat(judged.get(1).verdict()).isEqualTo(Verdict.ABOVE);

@@ -28,6 +28,7 @@ class TankStandingPublishedTest {
     @Test
     void threeMonthsAreJudgedByTheirGeometricMean() {
         // check V22, rule of Regulation (EC) 853/2004 (quoted text read): 350, 420, 460 -> 407.403781, above 400
+        // R 4.2.2: exp(mean(log(c(350, 420, 460)))) is 407.403781215
         TankStanding above = stand("eu-853-2004", 350, 420, 460);
         assertThat(above.value().orElseThrow()).isCloseTo(407.403781, within(1e-6));
         assertThat(above.standing()).isEqualTo(Standing.ABOVE);

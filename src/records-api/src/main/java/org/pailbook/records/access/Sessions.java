@@ -27,7 +27,6 @@ public class Sessions {
     public static final String COOKIE = "pailbook-session";
     public static final Duration LENGTH = Duration.ofHours(12);
     private static final String ALGORITHM = "HmacSHA256";
-    private static final String SECRET = "sessions";
 
     private static final int UNAUTHORIZED = 401;
 
@@ -87,7 +86,7 @@ public class Sessions {
     private String signature(String said) {
         try {
             Mac mac = Mac.getInstance(ALGORITHM);
-            mac.init(new SecretKeySpec(secrets.of(SECRET), ALGORITHM));
+            mac.init(new SecretKeySpec(secrets.of(ServiceSecrets.SESSIONS), ALGORITHM));
             return Base64.getUrlEncoder()
                     .withoutPadding()
                     .encodeToString(mac.doFinal(said.getBytes(StandardCharsets.UTF_8)));

@@ -14,6 +14,7 @@ import org.pailbook.lactation.culling.KeepOrReplace;
 import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.finding.FindingCode;
 import org.pailbook.lactation.summary.CowOnDay;
+import org.pailbook.lactation.summary.HerdOnDay;
 import org.pailbook.records.store.CowRecord;
 import org.pailbook.records.store.HerdRow;
 import org.pailbook.records.store.InForce;
@@ -74,6 +75,7 @@ public class HerdValuation {
 
     private Yardstick yardstick(
             HerdRow herd, LocalDate day, List<HerdBreeding.BredCow> bred, List<CowOnDay> cows, RankedHerd ranked) {
+        List<Finding> lacks = HerdOnDay.of(cows, day).lacks();
         SettingsInForce own = settings.on(herd, day);
         OwnFigures figures = OwnFigures.of(bred, own.breeding(), exits.of(herd, cows, day), day);
         double closeCu = own.closeCallCu();
@@ -82,13 +84,14 @@ public class HerdValuation {
         if (known.isEmpty() || !CowValueTable.hasValue(known.get().prices(), parameters)) {
             FindingCode why = known.isEmpty() ? FindingCode.PRICES_NOT_SET : FindingCode.PRICES_CONTRADICT;
             return new Yardstick(
-                    ranked.groupMeanKg(), Optional.empty(), Optional.of(Finding.of(why)), own.used(), List.of());
+                    ranked.groupMeanKg(), Optional.empty(), Optional.of(Finding.of(why)), own.used(), lacks);
         }
         List<AssumedView> assumed = new ArrayList<>(known.get().assumed());
         for (int parity = 1; parity <= parameters.groups().size(); parity++) {
             assumed.addAll(figures.assumed(parity, parameters));
         }
-        List<Finding> about = new ArrayList<>(AssumedView.findings(assumed));
+        List<Finding> about = new ArrayList<>(lacks);
+        about.addAll(AssumedView.findings(assumed));
         if (!ranked.hasOwnCurve()) {
             about.add(Finding.of(FindingCode.CURVE_NOT_OF_HERD));
         }

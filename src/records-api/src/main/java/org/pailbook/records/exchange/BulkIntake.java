@@ -1,20 +1,18 @@
 package org.pailbook.records.exchange;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
+import jakarta.annotation.PreDestroy;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.io.IOException;
 import java.io.InputStream;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import org.pailbook.records.intake.HerdMemory;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
 import org.pailbook.records.intake.Outcome;
-import org.pailbook.records.intake.PostedRow;
 import org.pailbook.records.intake.RecordIntake;
 import org.pailbook.records.intake.RecordKind;
-import org.pailbook.records.intake.RowOutcome;
 import org.pailbook.records.problem.Problem;
 import org.pailbook.records.problem.ProblemCode;
 import org.pailbook.records.store.HerdRow;
@@ -31,24 +29,27 @@ public class BulkIntake {
     public static final String CSV = "text/csv";
 
     private static final long MOST_BYTES = 32L * 1024 * 1024;
-    private static final int MOST_ROWS = 200_000;
-    private static final int MOST_ROWS_ATOMIC = 20_000;
-    private static final int CHUNK_ROWS = 1_000;
-
-    /** After so many new rows the database is told, and again each time there are four times as many. */
-    private static final int FIRST_COUNT_ROWS = 1_000;
-
-    private static final int COUNT_AGAIN_FACTOR = 4;
 
     private final RecordIntake intake;
     private final TableStatistics statistics;
     private final ObjectMapper json;
+    /** Chunks are stored there; as many threads as there are bodies being taken. */
+    private final ExecutorService beside = Executors.newCachedThreadPool(work -> {
+        Thread thread = new Thread(work, "bulk-store");
+        thread.setDaemon(true);
+        return thread;
+    });
 
     @Inject
     BulkIntake(RecordIntake intake, TableStatistics statistics, ObjectMapper json) {
         this.intake = intake;
         this.statistics = statistics;
         this.json = json;
+    }
+
+    @PreDestroy
+    void end() {
+        beside.shutdown();
     }
 
     /**
@@ -63,8 +64,8 @@ public class BulkIntake {
         BulkReport report = new BulkReport(
                 json, options.everyRow(), table ? CsvRows.columnNamesByPointer(kind.columns()) : Map.of());
         try {
-            takeRows(
-                    kind, herd, writtenBy, reader(kind, mediaType, new LimitedBody(body, MOST_BYTES)), options, report);
+            new BulkRun<>(intake, statistics, kind, herd, writtenBy, options, report)
+                    .take(reader(kind, mediaType, new LimitedBody(body, MOST_BYTES)), beside);
             report.end();
             return report;
         } catch (IOException unreadable) {
@@ -88,61 +89,6 @@ public class BulkIntake {
         try (BulkReport report = take(kind, herd, writtenBy, mediaType, body, new BulkOptions(false, false, false))) {
             return new Counts(report.received(), report.count(Outcome.REFUSED));
         }
-    }
-
-    private <E extends StoredRecord> void takeRows(
-            RecordKind<E> kind,
-            HerdRow herd,
-            String writtenBy,
-            RowReader reader,
-            BulkOptions options,
-            BulkReport report)
-            throws IOException {
-        int mostRows = options.atomic() ? MOST_ROWS_ATOMIC : MOST_ROWS;
-        int chunkRows = options.atomic() ? MOST_ROWS_ATOMIC : CHUNK_ROWS;
-        List<PostedRow> chunk = new ArrayList<>();
-        HerdMemory memory = new HerdMemory();
-        int read = 0;
-        int countAtRows = FIRST_COUNT_ROWS;
-        for (PostedRow row = reader.next(); row != null; row = reader.next()) {
-            if (++read > mostRows) {
-                throw new Problem(
-                        ProblemCode.TOO_LARGE,
-                        "A request may have at most " + mostRows + " rows"
-                                + (options.atomic() ? " with atomic=true." : "."));
-            }
-            chunk.add(row);
-            if (chunk.size() == chunkRows) {
-                takeChunk(kind, herd, writtenBy, chunk, options, report, memory);
-                chunk.clear();
-                if (isStored(options, report) && report.count(Outcome.CREATED) >= countAtRows) {
-                    statistics.refresh(kind.entity());
-                    countAtRows = report.count(Outcome.CREATED) * COUNT_AGAIN_FACTOR;
-                }
-            }
-        }
-        if (!chunk.isEmpty()) {
-            takeChunk(kind, herd, writtenBy, chunk, options, report, memory);
-        }
-        if (isStored(options, report) && report.count(Outcome.CREATED) >= FIRST_COUNT_ROWS) {
-            statistics.refresh(kind.entity());
-        }
-    }
-
-    private static boolean isStored(BulkOptions options, BulkReport report) {
-        return !options.dryRun() && !(options.atomic() && report.count(Outcome.REFUSED) > 0);
-    }
-
-    private <E extends StoredRecord> void takeChunk(
-            RecordKind<E> kind,
-            HerdRow herd,
-            String writtenBy,
-            List<PostedRow> chunk,
-            BulkOptions options,
-            BulkReport report,
-            HerdMemory memory) {
-        List<RowOutcome<E>> outcomes = intake.take(kind, herd, writtenBy, chunk, options.mode(), memory);
-        outcomes.forEach(report::add);
     }
 
     private static RowReader reader(RecordKind<?> kind, String mediaType, InputStream body) throws IOException {

@@ -17,6 +17,7 @@ import org.pailbook.records.problem.Problem;
 import org.pailbook.records.problem.ProblemCode;
 import org.pailbook.records.store.StoredRecord;
 import org.pailbook.records.wire.FindingView;
+import org.pailbook.records.wire.Grade;
 
 /** Counts and row results of a bulk request while it runs; results beyond a megabyte wait in a temporary file. */
 final class BulkReport implements AutoCloseable {
@@ -91,7 +92,7 @@ final class BulkReport implements AutoCloseable {
     }
 
     private static boolean hasWarning(List<FindingView> findings) {
-        return findings.stream().anyMatch(finding -> finding.grade() != org.pailbook.records.wire.Grade.INFO);
+        return !findings.isEmpty() && findings.stream().anyMatch(finding -> finding.grade() != Grade.INFO);
     }
 
     private <E extends StoredRecord> void write(RowOutcome<E> outcome) throws IOException {

@@ -127,14 +127,11 @@ public class ComputedDesk {
      */
     public <T> RestResponse<T> answer(
             String herdCode, ClocksQuery clocks, HttpHeaders headers, Function<KnownHerd, T> compute) {
-        return answer(herdCode, clocks, headers, (known, tag) -> {
-            String text = recent.find(tag).orElse(null);
-            if (text == null) {
-                text = json(compute.apply(known));
-                recent.keep(tag, text);
-            }
-            return asWritten(text);
-        });
+        return answer(
+                herdCode,
+                clocks,
+                headers,
+                (known, tag) -> asWritten(recent.findOrMake(tag, () -> json(compute.apply(known)))));
     }
 
     /** The same for what is not JSON: computed whenever it is asked for. */

@@ -17,6 +17,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.apache.commons.csv.CSVException;
 import org.apache.commons.csv.CSVFormat;
@@ -38,6 +39,7 @@ import org.pailbook.records.wire.StrictJson;
 public final class CsvRows implements RowReader {
     private static final char BYTE_ORDER_MARK = '\uFEFF';
     private static final int LONGEST_HEADER = 16 * 1024;
+    private static final Pattern NUMBER = Pattern.compile("[+-]?[0-9]{1,20}(\\.[0-9]{1,20})?");
 
     private final List<Column> columns;
     private final boolean decimalComma;
@@ -108,7 +110,7 @@ public final class CsvRows implements RowReader {
         List<String> path = column.path();
         for (int depth = 0; depth < path.size() - 1; depth++) {
             String member = path.get(depth);
-            if (path.get(depth + 1).matches("[0-9]")) {
+            if (isPlace(path.get(depth + 1))) {
                 ArrayNode array = parent.withArrayProperty(member);
                 int place = Integer.parseInt(path.get(depth + 1));
                 while (array.size() <= place) {
@@ -134,9 +136,13 @@ public final class CsvRows implements RowReader {
         }
     }
 
+    private static boolean isPlace(String member) {
+        return member.length() == 1 && Character.isDigit(member.charAt(0));
+    }
+
     private BigDecimal number(String cell) {
         String plain = decimalComma ? cell.replace(',', '.') : cell;
-        if (!plain.matches("[+-]?[0-9]{1,20}(\\.[0-9]{1,20})?")) {
+        if (!NUMBER.matcher(plain).matches()) {
             return null;
         }
         return new BigDecimal(plain);

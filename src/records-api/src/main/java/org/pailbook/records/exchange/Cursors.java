@@ -114,7 +114,7 @@ public class Cursors {
         });
         try {
             Mac mac = Mac.getInstance(HMAC);
-            mac.init(new SecretKeySpec(secrets.of("cursor"), HMAC));
+            mac.init(new SecretKeySpec(secrets.of(ServiceSecrets.CURSORS), HMAC));
             return Arrays.copyOf(mac.doFinal(signed.toString().getBytes(StandardCharsets.UTF_8)), SIGNATURE_BYTES);
         } catch (NoSuchAlgorithmException | InvalidKeyException impossible) {
             throw new IllegalStateException("every Java platform has " + HMAC, impossible);

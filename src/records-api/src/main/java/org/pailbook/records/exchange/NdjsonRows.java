@@ -1,11 +1,9 @@
 package org.pailbook.records.exchange;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.io.BufferedReader;
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
+import java.io.Reader;
 import java.util.List;
 import org.pailbook.records.intake.PostedRow;
 import org.pailbook.records.problem.Problem;
@@ -17,12 +15,15 @@ import org.pailbook.records.wire.StrictJson;
 final class NdjsonRows implements RowReader {
     private static final int LONGEST_LINE = 64 * 1024;
 
-    private final BufferedReader lines;
+    private final Reader body;
+    private final char[] buffer = new char[8192];
+    private int at;
+    private int filled;
     private int line;
     private int row;
 
     NdjsonRows(InputStream body) {
-        lines = new BufferedReader(StrictJson.utf8(body));
+        this.body = StrictJson.utf8(body);
     }
 
     @Override
@@ -37,7 +38,7 @@ final class NdjsonRows implements RowReader {
         row++;
         String pointer = "/rows/" + (row - 1);
         try {
-            ObjectNode object = StrictJson.object(new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8)));
+            ObjectNode object = StrictJson.object(text);
             return new PostedRow(row, line, pointer, object, List.of());
         } catch (Problem unreadable) {
             String code = unreadable.code() == ProblemCode.VALIDATION_FAILED
@@ -51,21 +52,34 @@ final class NdjsonRows implements RowReader {
 
     /** A line without its end, or null; bounded, so that a body without line ends cannot fill the memory. */
     private String nextLine() throws IOException {
-        StringBuilder text = new StringBuilder();
-        int next = lines.read();
-        if (next < 0) {
+        if (at == filled && !fill()) {
             return null;
         }
         line++;
-        while (next >= 0 && next != '\n') {
-            if (text.length() == LONGEST_LINE) {
+        StringBuilder text = new StringBuilder();
+        do {
+            int end = at;
+            while (end < filled && buffer[end] != '\n') {
+                end++;
+            }
+            if (text.length() + end - at > LONGEST_LINE) {
                 throw new Problem(
                         ProblemCode.TOO_LARGE, "Line " + line + " is longer than " + LONGEST_LINE + " characters.");
             }
-            text.append((char) next);
-            next = lines.read();
-        }
-        int end = text.length();
-        return end > 0 && text.charAt(end - 1) == '\r' ? text.substring(0, end - 1) : text.toString();
+            text.append(buffer, at, end - at);
+            at = end;
+            if (end < filled) {
+                at++;
+                break;
+            }
+        } while (fill());
+        int length = text.length();
+        return length > 0 && text.charAt(length - 1) == '\r' ? text.substring(0, length - 1) : text.toString();
+    }
+
+    private boolean fill() throws IOException {
+        at = 0;
+        filled = Math.max(0, body.read(buffer));
+        return filled > 0;
     }
 }

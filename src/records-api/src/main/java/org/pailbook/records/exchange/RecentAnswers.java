@@ -6,6 +6,8 @@ import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Supplier;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 
 /**
@@ -20,12 +22,36 @@ public class RecentAnswers {
 
     private final long room;
     private final Map<String, String> byTag = new LinkedHashMap<>(16, 0.75f, true);
+    private final Map<String, Object> beingMade = new ConcurrentHashMap<>();
     private long held;
 
     /** @param megabytes about as much memory is held at most; texts are of one byte a character, names in other scripts of two */
     @Inject
     RecentAnswers(@ConfigProperty(name = "pailbook.answers.kept.mb") int megabytes) {
         this.room = megabytes * MEGA;
+    }
+
+    /**
+     * The text of that tag: the one kept, else made now. Who asks for one that is being made waits for it, so that many who ask for the same
+     * at once cost no more time and memory than one.
+     */
+    String findOrMake(String tag, Supplier<String> maker) {
+        String kept = find(tag).orElse(null);
+        if (kept != null) {
+            return kept;
+        }
+        Object turn = beingMade.computeIfAbsent(tag, any -> new Object());
+        try {
+            synchronized (turn) {
+                return find(tag).orElseGet(() -> {
+                    String made = maker.get();
+                    keep(tag, made);
+                    return made;
+                });
+            }
+        } finally {
+            beingMade.remove(tag, turn);
+        }
     }
 
     synchronized Optional<String> find(String tag) {

@@ -19,13 +19,15 @@ public final class Posted<E extends StoredRecord> {
     private Supplier<DatedLimits> limits = () -> DatedLimits.PUBLISHED;
     private Integer daysInMilk;
     private boolean whole;
+    private boolean refused;
 
     Posted(PostedRow row, E record, AnimalReference animal, List<FindingView> findings) {
         this.row = row;
         this.record = record;
         this.animal = animal;
         this.pointer = row.pointer();
-        this.findings = new ArrayList<>(findings);
+        this.findings = new ArrayList<>();
+        findings.forEach(this::add);
     }
 
     /** The record as posted, not stored yet. */
@@ -45,6 +47,7 @@ public final class Posted<E extends StoredRecord> {
 
     public void add(FindingView finding) {
         findings.add(finding);
+        refused |= finding.isError();
     }
 
     /** The limits that hold on the record's day, the herd's own where it set any; asked for only where those shipped would warn. */
@@ -82,6 +85,6 @@ public final class Posted<E extends StoredRecord> {
     }
 
     boolean isRefused() {
-        return findings.stream().anyMatch(FindingView::isError);
+        return refused;
     }
 }

@@ -4,7 +4,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.time.Clock;
 import java.time.LocalDate;
-import java.util.ArrayList;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -35,8 +35,14 @@ public class RecordIntake {
         this.clock = clock;
     }
 
+    /** Reads rows; nothing is looked up yet, so no lock is held. */
+    public <E extends StoredRecord> List<Posted<E>> read(RecordKind<E> kind, HerdRow herd, List<PostedRow> rows) {
+        ZoneId zone = herd.zone();
+        return rows.stream().map(row -> kind.read(row, zone)).toList();
+    }
+
     /**
-     * Reads, checks and stores the rows.
+     * Checks and stores rows that were read.
      *
      * @param writtenBy id of the caller's key
      * @param mode whether anything is stored when some or all rows are in error
@@ -47,11 +53,9 @@ public class RecordIntake {
             RecordKind<E> kind,
             HerdRow herd,
             String writtenBy,
-            List<PostedRow> rows,
+            List<Posted<E>> posted,
             IntakeMode mode,
             HerdMemory memory) {
-        List<Posted<E>> posted =
-                rows.stream().map(row -> kind.read(row, herd.zone())).toList();
         if (posted.stream().allMatch(Posted::isRefused)) {
             return posted.stream()
                     .map(row -> RowOutcome.of(row, Outcome.REFUSED, (E) null))
@@ -164,7 +168,8 @@ public class RecordIntake {
     /** The outcome of the only row of a request. */
     public <E extends StoredRecord> RowOutcome<E> takeOne(
             RecordKind<E> kind, HerdRow herd, String writtenBy, PostedRow row) {
-        return new ArrayList<>(take(kind, herd, writtenBy, List.of(row), IntakeMode.STORE_GOOD_ROWS, new HerdMemory()))
+        List<Posted<E>> posted = read(kind, herd, List.of(row));
+        return take(kind, herd, writtenBy, posted, IntakeMode.STORE_GOOD_ROWS, new HerdMemory())
                 .get(0);
     }
 }

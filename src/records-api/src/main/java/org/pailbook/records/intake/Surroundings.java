@@ -18,6 +18,9 @@ import org.pailbook.records.store.InParts;
  * the chunk are noted here, so that later ones are checked against them too.
  */
 public final class Surroundings {
+    /** Never written to: days are noted in a map of the animal's own. */
+    private static final TreeMap<LocalDate, String> NO_DAYS = new TreeMap<>();
+
     private final LocalDate today;
     private final Map<String, LocalDate> births = new HashMap<>();
     /** By animal: day of calving to its id, null for a row not stored yet. */
@@ -155,7 +158,7 @@ public final class Surroundings {
     }
 
     private static TreeMap<LocalDate, String> days(Map<String, TreeMap<LocalDate, String>> from, String animalId) {
-        return from.getOrDefault(animalId, new TreeMap<>());
+        return from.getOrDefault(animalId, NO_DAYS);
     }
 
     private static void note(Map<String, TreeMap<LocalDate, String>> into, String animalId, LocalDate day, String id) {

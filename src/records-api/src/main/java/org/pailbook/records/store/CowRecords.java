@@ -28,6 +28,8 @@ import org.pailbook.lactation.testday.TestDay;
 public class CowRecords {
     /** Some 20,000 rows at most, if each has ten lactations of ten tests. Ours. */
     private static final int ANIMALS_A_PART = 200;
+    /** Hibernate keeps no second copy of such rows to find changes by: half the memory for a large herd. */
+    private static final String READ_ONLY = "org.hibernate.readOnly";
     /** What is taken of a herd of which nothing is known; its days in part take no part until it is. */
     private static final double EQUAL_HALVES = 0.5;
 
@@ -156,6 +158,7 @@ public class CowRecords {
                                 + " where herdId = :herd and date <= :asOf and changeSeq + 0 <= :last and withdrawn = false"
                                 + (onlyAnimals == null ? "" : " and animalId in :animals") + " order by animalId, date",
                         kind)
+                .setHint(READ_ONLY, true)
                 .setParameter("herd", herd.id)
                 .setParameter("asOf", asOf)
                 .setParameter("last", herd.changeSeq);

@@ -1,6 +1,5 @@
 package org.pailbook.records.store;
 
-import jakarta.persistence.Table;
 import java.util.Collections;
 import java.util.List;
 import org.hibernate.StatelessSession;
@@ -19,7 +18,7 @@ public final class SameDays {
                 "select stored.* from (values "
                         + String.join(", ", Collections.nCopies(posted.size(), "(?, ?)"))
                         + ") as asked cross join "
-                        + kind.getAnnotation(Table.class).name() + " as stored"
+                        + TableStatistics.tableOf(kind) + " as stored"
                         + " where stored.herd_id = ? and stored.animal_id = asked.column1 and stored.event_date = asked.column2",
                 kind);
         int place = 0;

@@ -10,6 +10,11 @@ import java.util.concurrent.ConcurrentHashMap;
 /** Secrets of the service itself, the same for every service on one database. */
 @ApplicationScoped
 public class ServiceSecrets {
+    /** What signs places in lists. */
+    public static final String CURSORS = "cursor";
+    /** What signs sessions of the pages. */
+    public static final String SESSIONS = "sessions";
+
     private static final int SECRET_BYTES = 32;
 
     private final WriteGate gate;
@@ -18,6 +23,12 @@ public class ServiceSecrets {
     @Inject
     ServiceSecrets(WriteGate gate) {
         this.gate = gate;
+    }
+
+    /** Has them all at hand, so that no reading later needs a write, which a full disk would refuse. */
+    public void prepare() {
+        of(CURSORS);
+        of(SESSIONS);
     }
 
     /** The secret of that name, made when it is first asked for; 256 random bits. */

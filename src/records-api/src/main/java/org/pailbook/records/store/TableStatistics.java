@@ -24,21 +24,33 @@ public class TableStatistics {
         this.plansByStatistics = databaseKind.equals("postgresql");
     }
 
-    /** Counts the table of that kind of record anew, and those in which its animals are looked up. */
-    public void refresh(Class<? extends StoredRecord> entity) {
+    /**
+     * Counts the table of that kind of record anew, and those in which its animals are looked up, unless the planner knows of as many rows.
+     *
+     * @param rows that the table has at least
+     */
+    public void refresh(Class<? extends StoredRecord> entity, int rows) {
         if (!plansByStatistics) {
             return;
         }
         Set<String> tables = new TreeSet<>(Set.of(tableOf(AnimalRow.class), tableOf(AnimalIdentifierRow.class)));
         tables.add(tableOf(entity));
         gate.write(session -> {
+            double known = session.createNativeQuery(
+                            "select cast(reltuples as double precision) from pg_class where oid = cast(:name as regclass)",
+                            Double.class)
+                    .setParameter("name", tableOf(entity))
+                    .getSingleResult();
+            if (known >= rows) {
+                return null;
+            }
             tables.forEach(table ->
                     session.createNativeMutationQuery("analyze " + table).executeUpdate());
             return null;
         });
     }
 
-    private static String tableOf(Class<?> entity) {
+    static String tableOf(Class<?> entity) {
         return entity.getAnnotation(Table.class).name();
     }
 }

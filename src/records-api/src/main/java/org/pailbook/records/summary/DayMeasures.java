@@ -37,10 +37,12 @@ record DayMeasures(
 
     /**
      * @param cows all animals of the herd as they were on the day
+     * @param herd the same animals together
      * @param bred the same animals
      */
     static DayMeasures of(
             List<HerdCow> cows,
+            HerdOnDay herd,
             List<BreedingRecord> bred,
             List<HerdCareers.Career> careers,
             List<HerdExit> exits,
@@ -63,7 +65,7 @@ record DayMeasures(
                         cut,
                         day),
                 HerdCareers.of(careers, day),
-                HerdOnDay.of(cows.stream().map(HerdCow::cow).toList(), day));
+                herd);
     }
 
     /** How well the herd gets in calf. */

@@ -55,9 +55,10 @@ class HerdMeasureQueries {
 
     /**
      * @param records all animals of the herd
+     * @param day the herd on it
      * @param cows the same animals, in the same order, with what is known of their herd
      */
-    HerdMeasuresView of(HerdRow herd, List<CowRecord> records, List<CowOnDay> cows, LocalDate asOf) {
+    HerdMeasuresView of(HerdRow herd, List<CowRecord> records, HerdOnDay day, List<CowOnDay> cows, LocalDate asOf) {
         LocalDate before = asOf.minusDays(DayMeasures.YEAR_DAYS);
         List<HerdExit> exits = exits(herd, asOf);
         SettingsInForce inForce = settings.on(herd, asOf);
@@ -65,11 +66,14 @@ class HerdMeasureQueries {
         CellCountCut cut = inForce.highFrom(OptionalInt.empty());
         List<BreedingHistory> histories = breeding.histories(herd, records, asOf);
         List<BreedingRecord> today = onDay(records, histories, asOf);
+        List<CowOnDay> then =
+                records.stream().map(record -> record.onDay(before)).toList();
         return view(
-                measures(records, cows, today, exits, bred, cut, asOf),
+                measures(records, day, cows, today, exits, bred, cut, asOf),
                 measures(
                         records,
-                        records.stream().map(record -> record.onDay(before)).toList(),
+                        HerdOnDay.of(then, before),
+                        then,
                         onDay(records, histories, before),
                         exits,
                         bred,
@@ -90,6 +94,7 @@ class HerdMeasureQueries {
 
     private static DayMeasures measures(
             List<CowRecord> records,
+            HerdOnDay herdOnDay,
             List<CowOnDay> cows,
             List<BreedingRecord> bred,
             List<HerdExit> exits,
@@ -103,7 +108,7 @@ class HerdMeasureQueries {
             careers.add(
                     HerdCareers.Career.of(cows.get(i), records.get(i).history().birthDate()));
         }
-        return DayMeasures.of(herd, bred, careers, exits, settings, cut, day);
+        return DayMeasures.of(herd, herdOnDay, bred, careers, exits, settings, cut, day);
     }
 
     private List<HerdExit> exits(HerdRow herd, LocalDate asOf) {
@@ -131,7 +136,7 @@ class HerdMeasureQueries {
                 milk.byParity().entrySet().stream()
                         .map(entry -> new HerdMeasuresView.ParityView(entry.getKey(), entry.getValue()))
                         .toList(),
-                groups(milk, today.lactations()),
+                groups(today),
                 MeasuredView.of(today.lactations().peakFirstToMature()),
                 milk.byStage().stream()
                         .map(cell -> new HerdMeasuresView.StageView(
@@ -160,11 +165,14 @@ class HerdMeasureQueries {
                 compared(today, before));
     }
 
-    private static List<HerdMeasuresView.GroupView> groups(HerdMilk milk, HerdLactationMeasures lactations) {
+    private static List<HerdMeasuresView.GroupView> groups(DayMeasures today) {
+        HerdMilk milk = today.milk();
+        HerdLactationMeasures lactations = today.lactations();
+        HerdOnDay day = today.day();
         Map<ParityGroup, Integer> cows = milk.byGroup();
         Map<ParityGroup, Measured> peak = lactations.peak();
         Map<ParityGroup, Measured> completed = lactations.completed305();
-        Map<ParityGroup, Measured> projected = lactations.projected305();
+        Map<ParityGroup, Measured> projected = lactations.projected305(day.milkProjections());
         Map<ParityGroup, Measured> persistency = lactations.persistency();
         List<HerdMeasuresView.GroupView> groups = new ArrayList<>();
         for (ParityGroup group : ParityGroup.values()) {

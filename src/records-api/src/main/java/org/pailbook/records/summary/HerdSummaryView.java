@@ -47,6 +47,9 @@ record HerdSummaryView(
         @Schema(description = "Measures with what is counted over what, and the same time a year before")
         HerdMeasuresView measures,
 
+        @Schema(description = "What the herd's records lack as a whole; each figure names what it lacks")
+        List<FigureView.WarningView> warnings,
+
         @Schema(description = "The cows in milk, longest in milk first")
         List<CowLineView> cowsInMilk) {
 

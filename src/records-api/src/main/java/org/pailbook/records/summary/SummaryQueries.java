@@ -131,7 +131,8 @@ class SummaryQueries {
                 FigureView.of(day.sccOfLastTestDate(), true),
                 FigureView.of(day.meanSomaticCellScore(), true),
                 FigureView.of(day.meanProjection305(), true),
-                measures.of(herd, all, cows, asOf.day()),
+                measures.of(herd, all, day, cows, asOf.day()),
+                day.lacks().stream().map(WarningView::of).toList(),
                 lines);
     }
 

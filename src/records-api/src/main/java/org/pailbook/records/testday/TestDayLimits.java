@@ -1,7 +1,5 @@
 package org.pailbook.records.testday;
 
-import java.util.LinkedHashMap;
-import java.util.Map;
 import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.finding.FindingCode;
 import org.pailbook.lactation.testday.BreedGroup;
@@ -17,27 +15,35 @@ final class TestDayLimits {
     private TestDayLimits() {}
 
     static void check(Posted<TestDayRow> posted) {
-        boolean refused = false;
-        for (Map.Entry<String, Double> measured : valuesOf(posted.record()).entrySet()) {
-            String field = measured.getKey();
-            double value = measured.getValue();
-            ValueLimit broken = ValueLimits.PUBLISHED.impossible(field, value).orElse(null);
-            if (broken != null) {
-                refused = true;
-                boolean low = value < broken.least().orElse(Double.NEGATIVE_INFINITY);
-                posted.add(FindingView.error(
-                                low ? "negative-value" : tooHighCode(field),
-                                posted.pointer(field),
-                                low ? "must not be negative" : tooHigh(field))
-                        .seen(text(value))
-                        .expecting(broken.words()));
-            }
-        }
-        TestDay test = posted.record().toLibrary();
+        TestDayRow row = posted.record();
+        // each is looked at, so that one answer names all
+        boolean refused = isImpossible(posted, "milkKg", row.milkKg)
+                | isImpossible(posted, "fatPct", row.fatPct)
+                | isImpossible(posted, "proteinPct", row.proteinPct)
+                | isImpossible(posted, "lactosePct", row.lactosePct)
+                | isImpossible(posted, "sccThousandPerMl", row.sccThousandPerMl);
+        TestDay test = row.toLibrary();
         // a herd's own limits are never narrower, so they are asked for only if those shipped would warn
         if (!refused && !ValueLimits.PUBLISHED.check(test, BreedGroup.UNKNOWN).isEmpty()) {
             posted.limits().check(test, BreedGroup.UNKNOWN).forEach(finding -> posted.add(warning(posted, finding)));
         }
+    }
+
+    private static boolean isImpossible(Posted<TestDayRow> posted, String field, Double value) {
+        ValueLimit broken = value == null
+                ? null
+                : ValueLimits.PUBLISHED.impossible(field, value).orElse(null);
+        if (broken == null) {
+            return false;
+        }
+        boolean low = value < broken.least().orElse(Double.NEGATIVE_INFINITY);
+        posted.add(FindingView.error(
+                        low ? "negative-value" : tooHighCode(field),
+                        posted.pointer(field),
+                        low ? "must not be negative" : tooHigh(field))
+                .seen(text(value))
+                .expecting(broken.words()));
+        return true;
     }
 
     private static FindingView warning(Posted<TestDayRow> posted, Finding finding) {
@@ -50,17 +56,6 @@ final class TestDayLimits {
                                 : "is kept and used; please check it")
                 .seen(finding.seen().orElse(""))
                 .expecting(finding.expected().orElse(null));
-    }
-
-    private static Map<String, Double> valuesOf(TestDayRow row) {
-        Map<String, Double> values = new LinkedHashMap<>();
-        values.put("milkKg", row.milkKg);
-        values.put("fatPct", row.fatPct);
-        values.put("proteinPct", row.proteinPct);
-        values.put("lactosePct", row.lactosePct);
-        values.put("sccThousandPerMl", row.sccThousandPerMl);
-        values.values().removeIf(value -> value == null);
-        return values;
     }
 
     private static String tooHighCode(String field) {

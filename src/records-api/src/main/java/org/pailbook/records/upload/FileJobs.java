@@ -113,7 +113,7 @@ public class FileJobs {
                     takeChunk(kind, herd, keyId, chunk, mapped, columns, job, memory);
                 }
                 if (!job.isTrial() && job.count(Outcome.CREATED) >= COUNT_TABLE_FROM) {
-                    statistics.refresh(kind.entity());
+                    statistics.refresh(kind.entity(), job.count(Outcome.CREATED));
                 }
                 job.end(mapped.fault());
             }
@@ -140,7 +140,7 @@ public class FileJobs {
                     kind,
                     herd,
                     keyId,
-                    chunk,
+                    intake.read(kind, herd, chunk),
                     job.isTrial() ? IntakeMode.DRY_RUN : IntakeMode.STORE_GOOD_ROWS,
                     memory);
             for (RowOutcome<E> outcome : outcomes) {

@@ -58,8 +58,11 @@ public final class Fields {
         if (!node.isTextual()) {
             return wrong(name, "not-a-text", "must be a text", node);
         }
-        String text =
-                Normalizer.normalize(node.textValue(), Normalizer.Form.NFC).strip();
+        String sent = node.textValue();
+        if (isPlain(sent) && sent.length() <= longest) {
+            return sent;
+        }
+        String text = Normalizer.normalize(sent, Normalizer.Form.NFC).strip();
         if (text.isEmpty()) {
             return wrong(name, "empty-text", "must not be empty; leave the member out if it is not known", node);
         }
@@ -73,6 +76,18 @@ public final class Fields {
             return wrong(name, "not-unicode", "must not hold half of a surrogate pair", node);
         }
         return text;
+    }
+
+    /** Whether a text is what most are, and needs no second look: printable ASCII without blanks around it. */
+    private static boolean isPlain(String text) {
+        int length = text.length();
+        for (int i = 0; i < length; i++) {
+            char letter = text.charAt(i);
+            if (letter > '~' || letter < ' ') {
+                return false;
+            }
+        }
+        return length > 0 && length <= LONGEST_TEXT_BYTES && text.charAt(0) != ' ' && text.charAt(length - 1) != ' ';
     }
 
     public String requiredText(String name, int longest) {
@@ -292,18 +307,23 @@ public final class Fields {
 
     /** The same for an object that named these members too, only to clear them. */
     public void finish(Set<String> cleared) {
-        Set<String> named = new LinkedHashSet<>(cleared);
-        object.fieldNames().forEachRemaining(named::add);
-        for (String name : named) {
-            if (!asked.contains(name)) {
-                String nearest = NearestName.to(name, asked);
-                findings.add(FindingView.error(
-                        "unknown-field",
-                        pointer(name),
-                        nearest == null
-                                ? "unknown; known here: " + String.join(", ", asked)
-                                : "unknown; did you mean " + nearest + "?"));
+        cleared.forEach(this::noteUnlessAsked);
+        object.fieldNames().forEachRemaining(name -> {
+            if (!cleared.contains(name)) {
+                noteUnlessAsked(name);
             }
+        });
+    }
+
+    private void noteUnlessAsked(String name) {
+        if (!asked.contains(name)) {
+            String nearest = NearestName.to(name, asked);
+            findings.add(FindingView.error(
+                    "unknown-field",
+                    pointer(name),
+                    nearest == null
+                            ? "unknown; known here: " + String.join(", ", asked)
+                            : "unknown; did you mean " + nearest + "?"));
         }
     }
 

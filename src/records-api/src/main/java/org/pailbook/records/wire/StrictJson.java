@@ -63,19 +63,33 @@ public final class StrictJson {
     /** The one object a body holds. */
     public static ObjectNode object(InputStream body) {
         try (JsonParser parser = parser(FACTORY_OF_WHOLE, body)) {
-            if (parser.nextToken() == null) {
-                throw new Problem(ProblemCode.EMPTY_BODY, "Send one JSON object.");
-            }
-            JsonNode node = value(parser);
-            if (parser.nextToken() != null) {
-                throw new Problem(
-                        ProblemCode.MALFORMED_JSON,
-                        "There is more text after the JSON value, " + place(parser.currentLocation()));
-            }
-            return requireObject(node, "");
+            return onlyObject(parser);
         } catch (IOException unreadable) {
             throw unreadable(unreadable);
         }
+    }
+
+    /** The one object a text holds. */
+    public static ObjectNode object(String text) {
+        try (JsonParser parser = FACTORY_OF_WHOLE.createParser(text)) {
+            parser.setCodec(MAPPER);
+            return onlyObject(parser);
+        } catch (IOException unreadable) {
+            throw unreadable(unreadable);
+        }
+    }
+
+    private static ObjectNode onlyObject(JsonParser parser) throws IOException {
+        if (parser.nextToken() == null) {
+            throw new Problem(ProblemCode.EMPTY_BODY, "Send one JSON object.");
+        }
+        JsonNode node = value(parser);
+        if (parser.nextToken() != null) {
+            throw new Problem(
+                    ProblemCode.MALFORMED_JSON,
+                    "There is more text after the JSON value, " + place(parser.currentLocation()));
+        }
+        return requireObject(node, "");
     }
 
     /** An object this service itself wrote and kept. */

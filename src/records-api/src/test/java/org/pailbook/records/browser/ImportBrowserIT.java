@@ -37,8 +37,8 @@ class ImportBrowserIT {
     @AfterEach
     void close(TestInfo test) throws IOException {
         if (browser != null) {
-            browser.picture(
-                    Path.of("target", "browser", test.getTestMethod().orElseThrow().getName() + ".png"));
+            browser.picture(Path.of(
+                    "target", "browser", test.getTestMethod().orElseThrow().getName() + ".png"));
             browser.close();
         }
     }
@@ -51,7 +51,9 @@ class ImportBrowserIT {
 
     private void choose(String name, String text) throws IOException {
         Path file = Files.writeString(data.resolve(name), text, StandardCharsets.UTF_8);
-        browser.driver().findElement(By.id("file")).sendKeys(file.toAbsolutePath().toString());
+        browser.driver()
+                .findElement(By.id("file"))
+                .sendKeys(file.toAbsolutePath().toString());
         press("Look at it");
     }
 
@@ -113,7 +115,10 @@ class ImportBrowserIT {
         assertThat(herd.records("test-days", "2025-11-12")).isEmpty();
         press("Take 2 rows");
         assertThat(browser.words()).contains("What was not refused is stored.");
-        assertThat(herd.records("test-days", "2025-11-12").get(0).at("/record/milkKg").asDouble())
+        assertThat(herd.records("test-days", "2025-11-12")
+                        .get(0)
+                        .at("/record/milkKg")
+                        .asDouble())
                 .isEqualTo(28.304);
         browser.open(herd.page("/import"));
         choose("second.csv", "Scale;Cow;Day of weighing\n61,8;7;14.12.2025\n");
@@ -132,7 +137,9 @@ class ImportBrowserIT {
         choose("book.csv", "PK\u0003\u0004 a workbook by another name");
         assertThat(browser.words()).contains("This is a workbook, whatever its name says.");
         // the browser itself tells of every answer that refuses something
-        assertThat(browser.complaints()).filteredOn(said -> !said.contains("422")).isEmpty();
+        assertThat(browser.complaints())
+                .filteredOn(said -> !said.contains("422"))
+                .isEmpty();
         choose("empty.csv", "");
         assertThat(browser.words()).contains("The file is empty.");
         choose("cut.csv", "tag,date,milk\n7,2025-11-12,\"27.4\n");
@@ -150,14 +157,15 @@ class ImportBrowserIT {
         StringBuilder text = new StringBuilder("tag,started at,milking,milk\n");
         java.time.LocalDateTime at = java.time.LocalDateTime.of(2001, 1, 1, 6, 0);
         for (int row = 0; row < 60_000; row++) {
-            text.append("7,").append(at.plusMinutes(90L * row).toString().replace('T', ' ')).append(",am,12.5\n");
+            text.append("7,")
+                    .append(at.plusMinutes(90L * row).toString().replace('T', ' '))
+                    .append(",am,12.5\n");
         }
         choose("long.csv", text.toString());
         press("See how the rows would fare");
         assertThat(browser.driver().findElements(By.tagName("progress"))).hasSize(1);
         assertThat(browser.axe()).isEmpty();
-        browser.waitUntil(
-                () -> browser.words().contains("Nothing is stored yet."), () -> "it says " + browser.words());
+        browser.waitUntil(() -> browser.words().contains("Nothing is stored yet."), () -> "it says " + browser.words());
         assertThat(browser.words()).contains("New 60000");
         assertThat(browser.complaints()).isEmpty();
     }

@@ -55,14 +55,16 @@ class GeneratedClientIT {
         TestDay posted = testDay(0).fatPct(4.1);
         PostedAnswerTestDayBody made = testDays.upsertTestDay(HERD, posted, null);
         assertThat(made.getOutcome()).isEqualTo(Outcome.CREATED);
-        ApiResponse<StoredViewTestDayBody> fetched = testDays.getTestDayWithHttpInfo(HERD, made.getId(), null, null, null);
+        ApiResponse<StoredViewTestDayBody> fetched =
+                testDays.getTestDayWithHttpInfo(HERD, made.getId(), null, null, null);
         assertThat(fetched.getData().getRecord()).isEqualTo(posted);
         String tag = fetched.getHeaders().get("etag").get(0);
 
         TestDayPatch patch = new TestDayPatch().milkKg(26.5).fatPct(null);
         assertThat(testDays.patchTestDay(HERD, made.getId(), tag, patch).getOutcome())
                 .isEqualTo(Outcome.UPDATED);
-        TestDay changed = testDays.getTestDay(HERD, made.getId(), null, null, null).getRecord();
+        TestDay changed =
+                testDays.getTestDay(HERD, made.getId(), null, null, null).getRecord();
         assertThat(changed).isEqualTo(testDay(0).milkKg(26.5));
 
         ApiException refused =
