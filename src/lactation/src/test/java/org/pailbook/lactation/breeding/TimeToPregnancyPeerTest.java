@@ -108,7 +108,8 @@ class TimeToPregnancyPeerTest {
 
     @Test
     void sharesErrorsIntervalsAndMediansAreThoseOfSurvfit() {
-        // R 4.2.2 (2022-11-10 r83330), survival 3.5-3: survfit(Surv(t, d) ~ 1, conf.type = "log-log"), quantile(s, 0.5),
+        // R 4.2.2 (2022-11-10 r83330), survival 3.5-3: survfit(Surv(t, d) ~ 1, conf.type = "log-log"), quantile(s,
+        // 0.5),
         // summary(s, rmean = 75): rmean 40.525; std.err times surv is Greenwood's error of the share
         double[][] survfit = {
             {5, 10, 1, 0.900000000000, 0.0948683298051, 0.4730092713621, 0.985281393367},
