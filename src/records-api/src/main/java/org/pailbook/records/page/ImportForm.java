@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -320,6 +321,8 @@ public class ImportForm {
 
     /** A column in words, if there are some for it. */
     static String word(String column) {
-        return PageWords.find("column." + column).orElse(column.replace('_', ' '));
+        String plain = column.replace('_', ' ');
+        return PageWords.find("column." + column)
+                .orElse(plain.substring(0, 1).toUpperCase(Locale.ROOT) + plain.substring(1));
     }
 }

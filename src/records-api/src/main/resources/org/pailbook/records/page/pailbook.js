@@ -76,7 +76,8 @@
 
   const tell = (row, parts) => {
     const told = row.querySelector('.row-told');
-    told.replaceChildren(...parts);
+    // that a weight of the whole day is recorded stays told, whatever is typed beside it
+    told.replaceChildren(...parts, ...told.querySelectorAll('[data-whole]'));
   };
   const span = (text, kind) => {
     const one = document.createElement('span');
@@ -387,6 +388,8 @@
     field.dataset.shown = field.getAttribute('aria-invalid') ? '' : field.value;
   }
   for (const row of rows) {
+    const note = row.querySelector('.row-told .odd');
+    if (note && cellsOf(row).every(field => field.value === '')) note.dataset.whole = 'yes';
     const entry = kept(keyOf(day, row.dataset.animal));
     if (!entry || entry.unit !== unit) continue;
     delete entry.refused;
