@@ -166,7 +166,8 @@ final class Browser implements AutoCloseable {
     List<String> keyboardWalk() throws IOException {
         String walk = resource("org/pailbook/records/browser/keyboard-walk.js");
         long places = (Long) driver.executeScript(walk, "begin");
-        for (long pressed = 0; pressed <= places; pressed += 50) {
+        // a date has several places to stop at
+        for (long pressed = 0; pressed <= places + 25; pressed += 50) {
             Actions some = new Actions(driver);
             for (int key = 0; key < 50; key++) {
                 some.sendKeys(Keys.TAB);

@@ -10,6 +10,11 @@ final class PageAddresses {
 
     private PageAddresses() {}
 
+    /** Pages that are a form to be filled in, on paper as well. */
+    static boolean isForm(String page) {
+        return page.matches(".*/(settings|new-cow|weigh-day|import|weigh-day/order)(\\?.*)?");
+    }
+
     static List<String> all() {
         return List.of(
                 "/pages/sign-in",
