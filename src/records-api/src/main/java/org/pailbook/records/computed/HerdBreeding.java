@@ -7,13 +7,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.pailbook.lactation.breeding.BreedingHistory;
 import org.pailbook.lactation.breeding.BreedingRecord;
 import org.pailbook.lactation.event.BreedingDecision;
 import org.pailbook.lactation.event.Insemination;
 import org.pailbook.lactation.event.PregnancyCheck;
-import org.pailbook.records.store.AnimalEvent;
 import org.pailbook.records.store.BreedingDecisionRow;
 import org.pailbook.records.store.CowRecord;
 import org.pailbook.records.store.CowRecords;
@@ -60,9 +58,9 @@ public class HerdBreeding {
 
     /** What is recorded of these animals' breeding up to a day, in their order. */
     public List<BreedingHistory> histories(HerdRow herd, List<CowRecord> animals, LocalDate asOf) {
-        Map<String, List<ServiceRow>> services = byAnimal(ServiceRow.class, herd, asOf);
-        Map<String, List<PregnancyCheckRow>> checks = byAnimal(PregnancyCheckRow.class, herd, asOf);
-        Map<String, List<BreedingDecisionRow>> decisions = byAnimal(BreedingDecisionRow.class, herd, asOf);
+        Map<String, List<ServiceRow>> services = events.byAnimal(ServiceRow.class, herd, asOf);
+        Map<String, List<PregnancyCheckRow>> checks = events.byAnimal(PregnancyCheckRow.class, herd, asOf);
+        Map<String, List<BreedingDecisionRow>> decisions = events.byAnimal(BreedingDecisionRow.class, herd, asOf);
         return animals.stream()
                 .map(record -> history(
                         record,
@@ -74,21 +72,14 @@ public class HerdBreeding {
 
     /** One animal. */
     public BreedingRecord of(HerdRow herd, CowRecord animal, LocalDate asOf) {
-        Events.Selection hers = new Events.Selection(animal.id(), null, asOf, null, false);
         return BreedingRecord.of(
                 animal.id(),
                 history(
                         animal,
-                        events.list(ServiceRow.class, herd, hers, Integer.MAX_VALUE),
-                        events.list(PregnancyCheckRow.class, herd, hers, Integer.MAX_VALUE),
-                        events.list(BreedingDecisionRow.class, herd, hers, Integer.MAX_VALUE)),
+                        events.allOf(animal.id(), ServiceRow.class, herd, null, asOf),
+                        events.allOf(animal.id(), PregnancyCheckRow.class, herd, null, asOf),
+                        events.allOf(animal.id(), BreedingDecisionRow.class, herd, null, asOf)),
                 asOf);
-    }
-
-    private <E extends AnimalEvent> Map<String, List<E>> byAnimal(Class<E> kind, HerdRow herd, LocalDate asOf) {
-        Events.Selection all = new Events.Selection(null, null, asOf, null, false);
-        return events.list(kind, herd, all, Integer.MAX_VALUE).stream()
-                .collect(Collectors.groupingBy(event -> event.animalId));
     }
 
     private static BreedingHistory history(

@@ -4,7 +4,6 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -23,7 +22,6 @@ import org.pailbook.records.store.HerdRow;
 @ApplicationScoped
 class HerdExits {
     private static final int YEAR_DAYS = 365;
-    private static final List<String> DIED = List.of("death", "cullOnFarm");
     private static final List<String> MOVED = List.of("sale", "transfer");
     /** Of the ICAR departure reason list. */
     private static final List<String> OF_HEALTH =
@@ -42,11 +40,7 @@ class HerdExits {
      */
     Optional<ExitExperience> of(HerdRow herd, List<CowOnDay> cows, LocalDate asOf) {
         LocalDate from = asOf.minusDays(YEAR_DAYS - 1L);
-        Map<String, List<DepartureRow>> departures = new HashMap<>();
-        events.list(DepartureRow.class, herd, new Events.Selection(null, null, asOf, null, false), Integer.MAX_VALUE)
-                .forEach(row -> departures
-                        .computeIfAbsent(row.animalId, unused -> new ArrayList<>())
-                        .add(row));
+        Map<String, List<DepartureRow>> departures = events.byAnimal(DepartureRow.class, herd, asOf);
         boolean isAnyOfTheYear =
                 departures.values().stream().flatMap(List::stream).anyMatch(row -> !row.date.isBefore(from));
         if (!isAnyOfTheYear) {
@@ -79,6 +73,6 @@ class HerdExits {
     }
 
     private static boolean isUnplanned(DepartureRow row) {
-        return DIED.contains(row.kind) || !MOVED.contains(row.kind) && OF_HEALTH.contains(row.reason);
+        return row.isDeath() || !MOVED.contains(row.kind) && OF_HEALTH.contains(row.reason);
     }
 }

@@ -9,14 +9,12 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.pailbook.lactation.event.Calving;
 import org.pailbook.lactation.event.ForemilkCheck;
 import org.pailbook.lactation.event.Quarter;
 import org.pailbook.lactation.event.Treatment;
 import org.pailbook.lactation.event.WithholdingEnd;
 import org.pailbook.lactation.withheld.MilkedCow;
-import org.pailbook.records.store.AnimalEvent;
 import org.pailbook.records.store.CowRecord;
 import org.pailbook.records.store.Events;
 import org.pailbook.records.store.ForemilkCheckRow;
@@ -40,8 +38,8 @@ public class HerdMilkRecords {
 
     /** One for each of these animals, in their order, with records up to a day. */
     public List<MilkedCow> of(HerdRow herd, List<CowRecord> animals, LocalDate asOf) {
-        Map<String, List<TreatmentRow>> treatments = byAnimal(TreatmentRow.class, herd, asOf);
-        Map<String, List<ForemilkCheckRow>> checks = byAnimal(ForemilkCheckRow.class, herd, asOf);
+        Map<String, List<TreatmentRow>> treatments = events.byAnimal(TreatmentRow.class, herd, asOf);
+        Map<String, List<ForemilkCheckRow>> checks = events.byAnimal(ForemilkCheckRow.class, herd, asOf);
         return animals.stream()
                 .map(animal -> milked(
                         animal,
@@ -53,11 +51,10 @@ public class HerdMilkRecords {
 
     /** One animal. */
     public MilkedCow of(HerdRow herd, CowRecord animal, LocalDate asOf) {
-        Events.Selection hers = new Events.Selection(animal.id(), null, asOf, null, false);
         return milked(
                 animal,
-                events.list(TreatmentRow.class, herd, hers, Integer.MAX_VALUE),
-                events.list(ForemilkCheckRow.class, herd, hers, Integer.MAX_VALUE),
+                events.allOf(animal.id(), TreatmentRow.class, herd, null, asOf),
+                events.allOf(animal.id(), ForemilkCheckRow.class, herd, null, asOf),
                 asOf);
     }
 
@@ -70,12 +67,6 @@ public class HerdMilkRecords {
                         .max(Comparator.naturalOrder()),
                 treatments.stream().map(HerdMilkRecords::treatment).toList(),
                 checks.stream().map(HerdMilkRecords::check).toList());
-    }
-
-    private <E extends AnimalEvent> Map<String, List<E>> byAnimal(Class<E> kind, HerdRow herd, LocalDate asOf) {
-        Events.Selection all = new Events.Selection(null, null, asOf, null, false);
-        return events.list(kind, herd, all, Integer.MAX_VALUE).stream()
-                .collect(Collectors.groupingBy(event -> event.animalId));
     }
 
     private static Treatment treatment(TreatmentRow row) {

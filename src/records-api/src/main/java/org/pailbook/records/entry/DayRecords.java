@@ -54,16 +54,17 @@ public class DayRecords {
 
     OfCow ofCow(HerdRow herd, String animalId, LocalDate day) {
         return new OfCow(
-                list(TestDayRow.class, herd, animalId, day).stream().findFirst(),
-                list(MilkingRow.class, herd, animalId, day));
+                events.allOf(animalId, TestDayRow.class, herd, day, day).stream()
+                        .findFirst(),
+                events.allOf(animalId, MilkingRow.class, herd, day, day));
     }
 
     /** What is recorded of every cow, by our id of her. */
     public Map<String, Map<SheetCell, Double>> values(HerdRow herd, LocalDate day) {
         Map<String, TestDayRow> tests = new HashMap<>();
-        list(TestDayRow.class, herd, null, day).forEach(test -> tests.put(test.animalId, test));
+        events.all(TestDayRow.class, herd, day, day).forEach(test -> tests.put(test.animalId, test));
         Map<String, List<MilkingRow>> milkings = new HashMap<>();
-        list(MilkingRow.class, herd, null, day)
+        events.all(MilkingRow.class, herd, day, day)
                 .forEach(milking -> milkings.computeIfAbsent(milking.animalId, any -> new ArrayList<>())
                         .add(milking));
         Map<String, Map<SheetCell, Double>> values = new HashMap<>();
@@ -76,17 +77,13 @@ public class DayRecords {
 
     /** The cows weighed on a day, in the order in which that was first written down. */
     List<String> writingOrder(HerdRow herd, LocalDate day) {
-        List<AnimalEvent> all = new ArrayList<>(list(TestDayRow.class, herd, null, day));
-        all.addAll(list(MilkingRow.class, herd, null, day));
+        List<AnimalEvent> all = new ArrayList<>(events.all(TestDayRow.class, herd, day, day));
+        all.addAll(events.all(MilkingRow.class, herd, day, day));
         // ids rise with the time of the first version, whatever was corrected later
         return all.stream()
                 .sorted(Comparator.comparing(event -> event.id))
                 .map(event -> event.animalId)
                 .distinct()
                 .toList();
-    }
-
-    private <E extends AnimalEvent> List<E> list(Class<E> kind, HerdRow herd, String animalId, LocalDate day) {
-        return events.list(kind, herd, new Events.Selection(animalId, day, day, null, false), Integer.MAX_VALUE);
     }
 }

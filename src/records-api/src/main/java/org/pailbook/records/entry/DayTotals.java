@@ -74,8 +74,7 @@ public class DayTotals {
     }
 
     private <E extends DatedRecord> List<E> list(Class<E> kind, HerdRow herd, LocalDate day) {
-        return events.list(
-                kind, herd, new Events.Selection(null, day, day.plusDays(1), null, false), Integer.MAX_VALUE);
+        return events.all(kind, herd, day, day.plusDays(1));
     }
 
     private static OptionalDouble optional(Double value) {

@@ -128,11 +128,7 @@ class CowDossier {
     }
 
     private <E extends AnimalEvent> List<E> from(LocalDate from, Class<E> kind, KnownCow cow, Shown shown) {
-        return events.list(
-                kind,
-                shown.herd(),
-                new Events.Selection(cow.record().id(), from, shown.asOf(), null, false),
-                Integer.MAX_VALUE);
+        return events.allOf(cow.record().id(), kind, shown.herd(), from, shown.asOf());
     }
 
     /** One line a day. */

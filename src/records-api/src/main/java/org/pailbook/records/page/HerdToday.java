@@ -96,13 +96,7 @@ class HerdToday {
                             Long.toString(day.cows()),
                             Shown.NONE));
         }
-        Map<LocalDate, Double> tank = events
-                .list(
-                        TankPickupRow.class,
-                        shown.herd(),
-                        new Events.Selection(null, from, shown.asOf(), null, false),
-                        Integer.MAX_VALUE)
-                .stream()
+        Map<LocalDate, Double> tank = events.all(TankPickupRow.class, shown.herd(), from, shown.asOf()).stream()
                 .filter(row -> row.milkKg != null)
                 .collect(Collectors.groupingBy(row -> row.date, Collectors.summingDouble(row -> row.milkKg)));
         tank.forEach((date, kg) -> {

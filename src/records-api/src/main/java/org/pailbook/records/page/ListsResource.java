@@ -16,18 +16,15 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.pailbook.lactation.breeding.BreedingList;
-import org.pailbook.lactation.udderhealth.TankSample;
-import org.pailbook.lactation.udderhealth.TankStanding;
 import org.pailbook.lactation.withheld.WithheldMilk;
 import org.pailbook.records.access.WithSession;
 import org.pailbook.records.computed.DecisionLists;
 import org.pailbook.records.computed.HerdSettings;
+import org.pailbook.records.computed.HerdTank;
 import org.pailbook.records.computed.SettingsInForce;
 import org.pailbook.records.problem.Problem;
 import org.pailbook.records.store.CowRecord;
 import org.pailbook.records.store.CowRecords;
-import org.pailbook.records.store.Events;
-import org.pailbook.records.store.TankPickupRow;
 
 /** The lists a farm decides with: milk not for the tank, breeding, udder health, culling. */
 @Path("/pages/herds/{herd}/lists")
@@ -39,15 +36,15 @@ public class ListsResource {
     private final DecisionLists lists;
     private final CowRecords records;
     private final HerdSettings settings;
-    private final Events events;
+    private final HerdTank tank;
 
     @Inject
-    ListsResource(PageDesk desk, DecisionLists lists, CowRecords records, HerdSettings settings, Events events) {
+    ListsResource(PageDesk desk, DecisionLists lists, CowRecords records, HerdSettings settings, HerdTank tank) {
         this.desk = desk;
         this.lists = lists;
         this.records = records;
         this.settings = settings;
-        this.events = events;
+        this.tank = tank;
     }
 
     @GET
@@ -91,25 +88,8 @@ public class ListsResource {
                 shown,
                 desk.all(shown),
                 own.highFrom(OptionalInt.empty()),
-                tank(shown, own),
+                own.tankLimit(Optional.empty()).map(limit -> tank.standing(shown.herd(), limit, shown.asOf())),
                 PageQuery.number("page", page, 1))));
-    }
-
-    private Optional<TankStanding> tank(Shown shown, SettingsInForce own) {
-        return own.tankLimit(Optional.empty())
-                .map(limit -> TankStanding.of(
-                        limit,
-                        events
-                                .list(
-                                        TankPickupRow.class,
-                                        shown.herd(),
-                                        new Events.Selection(null, null, shown.asOf(), null, false),
-                                        Integer.MAX_VALUE)
-                                .stream()
-                                .filter(row -> row.sccThousandPerMl != null && row.sccThousandPerMl > 0)
-                                .map(row -> new TankSample(row.date, row.sccThousandPerMl))
-                                .toList(),
-                        shown.asOf()));
     }
 
     @GET

@@ -9,8 +9,10 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 
 /** Lists of dated records of any kind, and single ones. */
 @ApplicationScoped
@@ -95,6 +97,27 @@ public class Events {
                 .forEach(found::add);
         found.sort(Comparator.comparing((E event) -> event.date).thenComparing(event -> event.id));
         return found.size() > most ? found.subList(0, most) : found;
+    }
+
+    /**
+     * Every record in force of a kind.
+     *
+     * @param from first day, included; null for no limit
+     * @param to last day, included
+     */
+    public <E extends DatedRecord> List<E> all(Class<E> kind, HerdRow herd, LocalDate from, LocalDate to) {
+        return list(kind, herd, new Selection(null, from, to, null, false), Integer.MAX_VALUE);
+    }
+
+    /** The same of one animal. */
+    public <E extends AnimalEvent> List<E> allOf(
+            String animalId, Class<E> kind, HerdRow herd, LocalDate from, LocalDate to) {
+        return list(kind, herd, new Selection(animalId, from, to, null, false), Integer.MAX_VALUE);
+    }
+
+    /** Every record in force of a kind up to a day, by our id of its animal. */
+    public <E extends AnimalEvent> Map<String, List<E>> byAnimal(Class<E> kind, HerdRow herd, LocalDate to) {
+        return all(kind, herd, null, to).stream().collect(Collectors.groupingBy(event -> event.animalId));
     }
 
     /** How many records there are, on this page and all others. */

@@ -40,8 +40,6 @@ import org.pailbook.records.wire.MeasuredView;
 /** A herd's measures from what is recorded. */
 @ApplicationScoped
 class HerdMeasureQueries {
-    private static final List<String> DIED = List.of("death", "cullOnFarm");
-
     private final Events events;
     private final HerdBreeding breeding;
     private final HerdSettings settings;
@@ -112,14 +110,12 @@ class HerdMeasureQueries {
     }
 
     private List<HerdExit> exits(HerdRow herd, LocalDate asOf) {
-        return events
-                .list(DepartureRow.class, herd, new Events.Selection(null, null, asOf, null, false), Integer.MAX_VALUE)
-                .stream()
+        return events.all(DepartureRow.class, herd, null, asOf).stream()
                 .map(row -> new HerdExit(
                         row.animalId,
                         row.date,
                         row.kind,
-                        DIED.contains(row.kind),
+                        row.isDeath(),
                         Optional.ofNullable(row.reason).orElse("")))
                 .toList();
     }

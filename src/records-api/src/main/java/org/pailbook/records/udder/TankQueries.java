@@ -12,40 +12,25 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.pailbook.lactation.testday.TestDay;
-import org.pailbook.lactation.udderhealth.TankLimit;
 import org.pailbook.lactation.udderhealth.TankSample;
 import org.pailbook.lactation.udderhealth.TankShares;
 import org.pailbook.lactation.udderhealth.TankStanding;
 import org.pailbook.lactation.withheld.MilkedCow;
 import org.pailbook.lactation.withheld.WithheldCow;
 import org.pailbook.lactation.withheld.WithheldMilk;
+import org.pailbook.records.computed.HerdTank;
 import org.pailbook.records.store.AnimalIdentifier;
-import org.pailbook.records.store.Events;
 import org.pailbook.records.store.HerdRow;
-import org.pailbook.records.store.TankPickupRow;
 import org.pailbook.records.wire.FigureView;
 
 /** The tank by its own counts and by those of the cows. */
 @ApplicationScoped
 class TankQueries {
-    private final Events events;
+    private final HerdTank tank;
 
     @Inject
-    TankQueries(Events events) {
-        this.events = events;
-    }
-
-    TankStanding standing(HerdRow herd, TankLimit limit, LocalDate asOf) {
-        return TankStanding.of(limit, samples(herd, asOf), asOf);
-    }
-
-    private List<TankSample> samples(HerdRow herd, LocalDate asOf) {
-        return events
-                .list(TankPickupRow.class, herd, new Events.Selection(null, null, asOf, null, false), Integer.MAX_VALUE)
-                .stream()
-                .filter(row -> row.sccThousandPerMl != null && row.sccThousandPerMl > 0)
-                .map(row -> new TankSample(row.date, row.sccThousandPerMl))
-                .toList();
+    TankQueries(HerdTank tank) {
+        this.tank = tank;
     }
 
     /** Of the herd's last test; cows whose milk was withheld on that day are out. */
@@ -72,7 +57,7 @@ class TankQueries {
         });
         TankShares shares = TankShares.of(tests, withheld, asOf);
         Function<String, AnimalIdentifier> identifier = shown::get;
-        List<TankSample> samples = samples(herd, asOf);
+        List<TankSample> samples = tank.samples(herd, asOf);
         return new UdderHealthView.TankView(
                 FigureView.of(shares.estimate(), false),
                 shares.cows().stream()

@@ -26,6 +26,7 @@ import org.pailbook.lactation.withheld.MilkedCow;
 import org.pailbook.lactation.withheld.WithheldMilk;
 import org.pailbook.records.computed.HerdMilkRecords;
 import org.pailbook.records.computed.HerdSettings;
+import org.pailbook.records.computed.HerdTank;
 import org.pailbook.records.computed.SettingsInForce;
 import org.pailbook.records.exchange.KnownHerd;
 import org.pailbook.records.store.AnimalIdentifier;
@@ -45,13 +46,16 @@ class UdderHealthQueries {
     private final CowRecords records;
     private final HerdMilkRecords milk;
     private final TankQueries tank;
+    private final HerdTank herdTank;
     private final HerdSettings settings;
 
     @Inject
-    UdderHealthQueries(CowRecords records, HerdMilkRecords milk, TankQueries tank, HerdSettings settings) {
+    UdderHealthQueries(
+            CowRecords records, HerdMilkRecords milk, TankQueries tank, HerdTank herdTank, HerdSettings settings) {
         this.records = records;
         this.milk = milk;
         this.tank = tank;
+        this.herdTank = herdTank;
         this.settings = settings;
     }
 
@@ -78,7 +82,7 @@ class UdderHealthQueries {
         List<MilkedCow> milked =
                 milk.of(known.herd(), animals.stream().map(Animal::record).toList(), day);
         HerdCellCounts herd = HerdCellCounts.of(counts, cut, day);
-        Optional<TankStanding> standing = limit.map(one -> tank.standing(known.herd(), one, day));
+        Optional<TankStanding> standing = limit.map(one -> herdTank.standing(known.herd(), one, day));
         List<Finding> findings = herd.findings();
         boolean blocked = findings.stream().anyMatch(finding -> finding.severity() == Severity.BLOCKS);
         return new UdderHealthView(
