@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.net.URLDecoder;
 import java.nio.charset.StandardCharsets;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -57,6 +58,11 @@ final class FormFields {
         return text(name)
                 .orElseThrow(
                         () -> new Problem(ProblemCode.MALFORMED_FORM, "The field " + name + " is missing.", List.of()));
+    }
+
+    /** Every field as it was typed, by its name. */
+    Map<String, String> typed() {
+        return Collections.unmodifiableMap(fields);
     }
 
     boolean has(String name) {

@@ -15,7 +15,6 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.io.IOException;
 import java.io.InputStream;
-import java.net.URI;
 import java.nio.charset.Charset;
 import java.util.ArrayList;
 import java.util.List;
@@ -46,7 +45,6 @@ import org.pailbook.records.upload.Remembered;
 @Blocking
 @Produces({"text/html; charset=utf-8", MediaType.WILDCARD})
 public class ImportResource {
-    private static final int UNPROCESSABLE = 422;
     private static final int GONE = 410;
     /** A short file is through before the page is shown; nobody need look twice then. */
     private static final int LOOKS_BEFORE_ANSWER = 40;
@@ -87,10 +85,8 @@ public class ImportResource {
     }
 
     private Response choice(HerdRow herd, PageQuery query, String fault, int status) {
-        return Response.fromResponse(PageResource.html(
-                        Templates.importFile(new ImportPages.ChoosePage(desk.shown(herd, query), fault))))
-                .status(status)
-                .build();
+        return PageResource.html(
+                Templates.importFile(new ImportPages.ChoosePage(desk.shown(herd, query), fault)), status);
     }
 
     @POST
@@ -104,7 +100,7 @@ public class ImportResource {
                     files.take(herd, caller.keyId(), body, headers.getHeaderString(HttpHeaders.CONTENT_TYPE));
             return to(herd, file, "");
         } catch (FileFault.Unreadable unreadable) {
-            return choice(herd, new PageQuery(), words(unreadable), UNPROCESSABLE);
+            return choice(herd, new PageQuery(), words(unreadable), PageResource.NOT_ACCEPTED);
         }
     }
 
@@ -114,8 +110,7 @@ public class ImportResource {
     }
 
     private static Response to(HerdRow herd, PendingFile file, String rest) {
-        return Response.seeOther(URI.create("/pages/herds/" + herd.code + "/import/" + file.id() + rest))
-                .build();
+        return PageResource.to("/pages/herds/" + herd.code + "/import/" + file.id() + rest);
     }
 
     @GET
@@ -164,10 +159,7 @@ public class ImportResource {
             List<String> problems,
             boolean isRemembered,
             int status) {
-        return Response.fromResponse(
-                        PageResource.html(Templates.importMap(form.page(shown, file, mapping, problems, isRemembered))))
-                .status(status)
-                .build();
+        return PageResource.html(Templates.importMap(form.page(shown, file, mapping, problems, isRemembered)), status);
     }
 
     /** What the columns mean, or in which encoding the file is. */
@@ -199,7 +191,7 @@ public class ImportResource {
         List<ImportPages.Question> questions = form.questions(view, said);
         List<String> problems = form.problems(said, questions);
         if (!problems.isEmpty()) {
-            return map(shown, file, said, problems, false, UNPROCESSABLE);
+            return map(shown, file, said, problems, false, PageResource.NOT_ACCEPTED);
         }
         FileMapping mapping = form.answered(said, questions);
         file.say(mapping);
@@ -215,7 +207,7 @@ public class ImportResource {
             file.read(Charset.forName(encoding));
             return to(herd, file, "");
         } catch (FileFault.Unreadable unreadable) {
-            return choice(herd, new PageQuery(), words(unreadable), UNPROCESSABLE);
+            return choice(herd, new PageQuery(), words(unreadable), PageResource.NOT_ACCEPTED);
         }
     }
 
@@ -265,7 +257,7 @@ public class ImportResource {
                 PageWords.word("kind." + mapping.kind()),
                 heads(mapping, preview.get(0)),
                 preview.subList(1, preview.size()));
-        return PageResource.htmlWithScript(Templates.importRows(page));
+        return PageResource.htmlWithScript(Templates.importRows(page), 200);
     }
 
     /** Our columns in words, with the unit they were converted from. */

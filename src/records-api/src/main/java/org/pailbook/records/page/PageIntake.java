@@ -2,15 +2,13 @@ package org.pailbook.records.page;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import jakarta.enterprise.context.ApplicationScoped;
-import jakarta.enterprise.inject.Instance;
 import jakarta.inject.Inject;
 import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 import org.pailbook.records.access.Caller;
+import org.pailbook.records.exchange.KindTables;
 import org.pailbook.records.intake.Outcome;
 import org.pailbook.records.intake.PostedRow;
 import org.pailbook.records.intake.RecordIntake;
@@ -28,19 +26,20 @@ class PageIntake {
     private final RecordIntake intake;
     private final InForce inForce;
     private final Caller caller;
-    private final Map<String, RecordKind<?>> kinds;
+    private final KindTables kinds;
 
     @Inject
-    PageIntake(RecordIntake intake, InForce inForce, Caller caller, Instance<RecordKind<?>> kinds) {
+    PageIntake(RecordIntake intake, InForce inForce, Caller caller, KindTables kinds) {
         this.intake = intake;
         this.inForce = inForce;
         this.caller = caller;
-        this.kinds = kinds.stream().collect(Collectors.toMap(RecordKind::name, Function.identity()));
+        this.kinds = kinds;
     }
 
     /** Stores one record; what is wrong with it, if it was refused. */
     List<Fault> take(String kind, HerdRow herd, ObjectNode content) {
-        RowOutcome<?> outcome = intake.takeOne(kinds.get(kind), herd, caller.keyId(), PostedRow.single(content));
+        RowOutcome<?> outcome =
+                intake.takeOne(kinds.kind(kind).orElseThrow(), herd, caller.keyId(), PostedRow.single(content));
         return outcome.outcome() == Outcome.REFUSED
                 ? outcome.findings().stream()
                         .filter(FindingView::isError)
@@ -54,7 +53,7 @@ class PageIntake {
         Map<String, String> values = new HashMap<>();
         inForce.on(entity, herd, day).ifPresent(record -> {
             @SuppressWarnings("unchecked") // the kind of that name is the one of that entity
-            RecordKind<E> known = (RecordKind<E>) kinds.get(kind);
+            RecordKind<E> known = (RecordKind<E>) kinds.kind(kind).orElseThrow();
             known.wire(record, animal -> null)
                     .properties()
                     .forEach(member ->

@@ -38,6 +38,9 @@ import org.pailbook.records.store.TestDayRow;
 @Blocking
 @Produces({"text/html; charset=utf-8", MediaType.WILDCARD})
 public class PageResource {
+    /** Status of a form sent back with what is wrong in it. */
+    static final int NOT_ACCEPTED = 422;
+
     private static final int LATEST = 0;
     private static final int MOST_HERDS = 1_000;
     /** Twice the usual test interval: a herd untested for so long is first shown as it was on its last test day. Ours. */
@@ -85,7 +88,7 @@ public class PageResource {
                     ListPages.HerdsPage.withForm(caller.label(), StartPages.herd(Map.of(), List.of()))));
         }
         return lines.size() == 1
-                ? Response.seeOther(URI.create(lines.get(0).link())).build()
+                ? to(lines.get(0).link())
                 : html(Templates.herds(ListPages.HerdsPage.of(lines, caller.label())));
     }
 
@@ -169,18 +172,29 @@ public class PageResource {
     }
 
     static Response html(TemplateInstance page) {
-        return html(page, ProblemPage.CONTENT_SECURITY_POLICY);
+        return html(page, 200);
+    }
+
+    static Response html(TemplateInstance page, int status) {
+        return html(page, status, ProblemPage.CONTENT_SECURITY_POLICY);
     }
 
     /** The same for a page with our script. */
-    static Response htmlWithScript(TemplateInstance page) {
-        return html(page, ProblemPage.CONTENT_SECURITY_POLICY_WITH_SCRIPT);
+    static Response htmlWithScript(TemplateInstance page, int status) {
+        return html(page, status, ProblemPage.CONTENT_SECURITY_POLICY_WITH_SCRIPT);
     }
 
-    private static Response html(TemplateInstance page, String policy) {
-        return Response.ok(page.render(), ProblemPage.MEDIA_TYPE)
+    private static Response html(TemplateInstance page, int status, String policy) {
+        return Response.status(status)
+                .entity(page.render())
+                .type(ProblemPage.MEDIA_TYPE)
                 .header("Content-Security-Policy", policy)
                 .header(HttpHeaders.VARY, HttpHeaders.ACCEPT_LANGUAGE)
                 .build();
+    }
+
+    /** After a form was taken: its sender is led on, so that looking again sends nothing again. */
+    static Response to(String address) {
+        return Response.seeOther(URI.create(address)).build();
     }
 }

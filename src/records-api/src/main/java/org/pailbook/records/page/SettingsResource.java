@@ -10,10 +10,8 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
-import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
-import java.net.URI;
-import java.util.HashMap;
+import java.io.InputStream;
 import java.util.List;
 import java.util.Map;
 import org.eclipse.microprofile.openapi.annotations.Operation;
@@ -29,7 +27,6 @@ import org.pailbook.records.store.SettingRow;
 @Blocking
 @Produces({"text/html; charset=utf-8", MediaType.WILDCARD})
 public class SettingsResource {
-    private static final int NOT_ACCEPTED = 422;
     private static final String VALID_FROM = "validFrom";
 
     private final PageDesk desk;
@@ -47,15 +44,15 @@ public class SettingsResource {
     @Operation(hidden = true)
     public Response getSettings(@PathParam("herd") String herd, @BeanParam PageQuery query) {
         Shown shown = desk.shown(herd, query);
-        return page(shown, ownSettings(shown), ownPrices(shown));
+        return page(shown, ownSettings(shown), ownPrices(shown), 200);
     }
 
     @POST
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     @Operation(hidden = true)
-    public Response setSettings(@PathParam("herd") String herd, MultivaluedMap<String, String> form) {
+    public Response setSettings(@PathParam("herd") String herd, InputStream body) {
         Shown shown = desk.toWrite(herd, new PageQuery());
-        Map<String, String> typed = firsts(form);
+        Map<String, String> typed = FormFields.read(body).typed();
         List<Fault> faults = take(shown, "settings", typed, SettingsPage.settings(typed, List.of()));
         return faults.isEmpty() ? done(shown) : refused(shown, SettingsPage.settings(typed, faults), ownPrices(shown));
     }
@@ -64,21 +61,15 @@ public class SettingsResource {
     @Path("/prices")
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     @Operation(hidden = true)
-    public Response setPrices(@PathParam("herd") String herd, MultivaluedMap<String, String> form) {
+    public Response setPrices(@PathParam("herd") String herd, InputStream body) {
         Shown shown = desk.toWrite(herd, new PageQuery());
-        Map<String, String> typed = firsts(form);
+        Map<String, String> typed = FormFields.read(body).typed();
         List<Fault> faults = take(shown, "prices", typed, SettingsPage.prices(typed, List.of()));
         return faults.isEmpty() ? done(shown) : refused(shown, ownSettings(shown), SettingsPage.prices(typed, faults));
     }
 
     private List<Fault> take(Shown shown, String kind, Map<String, String> typed, PageForm form) {
         return intake.take(kind, shown.herd(), PageForm.content(typed, form.fields()));
-    }
-
-    static Map<String, String> firsts(MultivaluedMap<String, String> form) {
-        Map<String, String> typed = new HashMap<>();
-        form.forEach((name, values) -> typed.put(name, values.get(0)));
-        return typed;
     }
 
     private PageForm ownSettings(Shown shown) {
@@ -98,17 +89,16 @@ public class SettingsResource {
     }
 
     private static Response done(Shown shown) {
-        return Response.seeOther(URI.create(shown.page("/settings"))).build();
+        return PageResource.to(shown.page("/settings"));
     }
 
     private Response refused(Shown shown, PageForm own, PageForm prices) {
-        return Response.fromResponse(page(shown, own, prices))
-                .status(NOT_ACCEPTED)
-                .build();
+        return page(shown, own, prices, PageResource.NOT_ACCEPTED);
     }
 
-    private Response page(Shown shown, PageForm own, PageForm prices) {
+    private Response page(Shown shown, PageForm own, PageForm prices, int status) {
         return PageResource.html(
-                Templates.settings(SettingsPage.of(shown, settings.on(shown.herd(), shown.asOf()), own, prices)));
+                Templates.settings(SettingsPage.of(shown, settings.on(shown.herd(), shown.asOf()), own, prices)),
+                status);
     }
 }

@@ -58,9 +58,7 @@ public class SignInResource {
         Optional<String> session =
                 sessions.begin(key, routing.request().remoteAddress().hostAddress());
         if (session.isEmpty()) {
-            return Response.fromResponse(PageResource.html(Templates.signIn(true)))
-                    .status(Response.Status.FORBIDDEN)
-                    .build();
+            return PageResource.html(Templates.signIn(true), Response.Status.FORBIDDEN.getStatusCode());
         }
         return Response.seeOther(URI.create("/pages"))
                 .cookie(cookie(session.get(), (int) Sessions.LENGTH.toSeconds(), headers))

@@ -2,6 +2,7 @@ package org.pailbook.records.page;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import io.quarkus.qute.TemplateInstance;
 import io.smallrye.common.annotation.Blocking;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.BeanParam;
@@ -12,9 +13,8 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
-import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
-import java.net.URI;
+import java.io.InputStream;
 import java.util.List;
 import java.util.Map;
 import org.eclipse.microprofile.openapi.annotations.Operation;
@@ -34,7 +34,6 @@ import org.pailbook.records.store.Herds;
 @Blocking
 @Produces({"text/html; charset=utf-8", MediaType.WILDCARD})
 public class StartResource {
-    private static final int NOT_ACCEPTED = 422;
     private static final Map<String, String> OF_ANIMAL =
             Map.of("/identifiers/0/id", "/tag", "/name", "/cowName", "/breed", "/breed");
     private static final Map<String, String> OF_CALVING = Map.of("/date", "/calvedOn", "/parity", "/parity");
@@ -58,12 +57,12 @@ public class StartResource {
     @Path("/herds")
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     @Operation(hidden = true)
-    public Response makeHerd(MultivaluedMap<String, String> form) {
+    public Response makeHerd(InputStream body) {
         caller.requireScope(Scope.WRITE);
         caller.requireEveryHerd();
-        Map<String, String> typed = SettingsResource.firsts(form);
+        Map<String, String> typed = FormFields.read(body).typed();
         try {
-            HerdRow herd = newHerds.make(body(typed), caller.keyId());
+            HerdRow herd = newHerds.make(herd(typed), caller.keyId());
             String unit = StartPages.text(typed, "milkUnit");
             if (!unit.isEmpty()) {
                 ObjectNode own = JsonNodeFactory.instance.objectNode();
@@ -72,18 +71,19 @@ public class StartResource {
                         herd,
                         own.put("validFrom", desk.today(herd).toString()).put("milkUnit", unit));
             }
-            return Response.seeOther(URI.create("/pages/herds/" + herd.code + "/new-cow"))
-                    .build();
+            return PageResource.to("/pages/herds/" + herd.code + "/new-cow");
         } catch (Problem refused) {
             if (refused.faults().isEmpty()) {
                 throw refused;
             }
-            return refused(Templates.herds(
-                    ListPages.HerdsPage.withForm(caller.label(), StartPages.herd(typed, refused.faults()))));
+            return PageResource.html(
+                    Templates.herds(
+                            ListPages.HerdsPage.withForm(caller.label(), StartPages.herd(typed, refused.faults()))),
+                    PageResource.NOT_ACCEPTED);
         }
     }
 
-    private ObjectNode body(Map<String, String> typed) {
+    private ObjectNode herd(Map<String, String> typed) {
         String name = StartPages.text(typed, "name");
         String wanted = StartPages.code(name);
         String code = wanted;
@@ -109,15 +109,13 @@ public class StartResource {
     @Path("/herds/{herd}/new-cow")
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     @Operation(hidden = true)
-    public Response takeNewCow(@PathParam("herd") String herd, MultivaluedMap<String, String> form) {
+    public Response takeNewCow(@PathParam("herd") String herd, InputStream body) {
         Shown shown = desk.toWrite(herd, new PageQuery());
-        Map<String, String> typed = SettingsResource.firsts(form);
+        Map<String, String> typed = FormFields.read(body).typed();
         List<Fault> faults = take(shown, typed);
         return faults.isEmpty()
-                ? Response.seeOther(URI.create(
-                                shown.cow(new AnimalIdentifier(StartPages.SCHEME, StartPages.text(typed, "tag")))))
-                        .build()
-                : refused(page(shown, typed, faults));
+                ? PageResource.to(shown.cow(new AnimalIdentifier(StartPages.SCHEME, StartPages.text(typed, "tag"))))
+                : PageResource.html(page(shown, typed, faults), PageResource.NOT_ACCEPTED);
     }
 
     /** One after the other: a test day is of a cow that is there. What was stored before a fault stays, and sending it again changes nothing. */
@@ -144,14 +142,8 @@ public class StartResource {
                 .toList();
     }
 
-    private io.quarkus.qute.TemplateInstance page(Shown shown, Map<String, String> typed, List<Fault> faults) {
+    private TemplateInstance page(Shown shown, Map<String, String> typed, List<Fault> faults) {
         return Templates.newCow(StartPages.NewCowPage.of(
                 shown, desk.all(shown).isEmpty(), StartPages.cow(typed, faults, shown.unit())));
-    }
-
-    private static Response refused(io.quarkus.qute.TemplateInstance page) {
-        return Response.fromResponse(PageResource.html(page))
-                .status(NOT_ACCEPTED)
-                .build();
     }
 }

@@ -16,10 +16,10 @@ import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.io.InputStream;
-import java.net.URI;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.pailbook.records.access.Caller;
@@ -44,7 +44,6 @@ import org.pailbook.records.wire.StrictJson;
 @Blocking
 @Produces({"text/html; charset=utf-8", MediaType.WILDCARD})
 public class WeighDayResource {
-    private static final int UNPROCESSABLE = 422;
     private static final int MOST_ROWS = 100;
 
     private final HerdAccess access;
@@ -89,9 +88,7 @@ public class WeighDayResource {
         EntryChoice choice = choice(shown.herd());
         WeighDayPage page = WeighDayPage.of(
                 shown, shown.mayWrite(), choice, sheets.of(shown.herd(), shown.asOf(), choice, part), told, saved);
-        return Response.fromResponse(PageResource.htmlWithScript(Templates.weighDay(page)))
-                .status(status)
-                .build();
+        return PageResource.htmlWithScript(Templates.weighDay(page), status);
     }
 
     /** The whole sheet as a browser without script sends it. */
@@ -101,7 +98,7 @@ public class WeighDayResource {
     public Response postSheet(@PathParam("herd") String herdCode, InputStream body) {
         HerdRow herd = access.toWrite(herdCode);
         FormFields form = FormFields.read(body);
-        Shown shown = desk.shown(herd, PageQuery.of(form.required("asOf"), form.required("unit")));
+        Shown shown = shown(herd, form);
         SheetEntry.On sheet = on(shown, milkings(form.required("milkings")));
         Map<String, Map<SheetCell, SheetEntry.Told>> told = entry.take(sheet, changed(form, sheet.units()));
         int part = PageQuery.number("page", form.text("page").orElse(null), 1);
@@ -109,13 +106,12 @@ public class WeighDayResource {
                 .flatMap(row -> row.values().stream())
                 .allMatch(cell -> cell.isSaved() && cell.message().isEmpty());
         if (isPlain) {
-            return Response.seeOther(URI.create(
-                            shown.numbered("/weigh-day", part) + (told.isEmpty() ? "" : "&saved=" + told.size())))
-                    .build();
+            return PageResource.to(
+                    shown.numbered("/weigh-day", part) + (told.isEmpty() ? "" : "&saved=" + told.size()));
         }
         boolean isSaved =
                 told.values().stream().flatMap(row -> row.values().stream()).allMatch(SheetEntry.Told::isSaved);
-        return sheet(shown, part, told, told.size(), isSaved ? 200 : UNPROCESSABLE);
+        return sheet(shown, part, told, told.size(), isSaved ? 200 : PageResource.NOT_ACCEPTED);
     }
 
     /** Rows in which something was typed. */
@@ -180,7 +176,7 @@ public class WeighDayResource {
         told.forEach((animal, cells) -> {
             ObjectNode row = rows.putObject(animal);
             cells.forEach((cell, one) -> row.putObject(cell.wireName())
-                    .put("state", one.state().name().toLowerCase(java.util.Locale.ROOT))
+                    .put("state", one.state().name().toLowerCase(Locale.ROOT))
                     .put("there", one.there())
                     .put("shown", one.there().isEmpty() ? "" : units.shown(cell, Double.parseDouble(one.there())))
                     .put("message", one.message()));
@@ -196,13 +192,13 @@ public class WeighDayResource {
     public Response postChoice(@PathParam("herd") String herdCode, InputStream body) {
         HerdRow herd = access.toWrite(herdCode);
         FormFields form = FormFields.read(body);
-        Shown shown = desk.shown(herd, PageQuery.of(form.required("asOf"), form.required("unit")));
+        Shown shown = shown(herd, form);
         SheetOrder order = SheetOrder.of(form.required("order")).orElseThrow(() -> noSuchField("order"));
         choices.keep(
                 herd,
                 caller.keyId(),
                 new EntryChoice(order, milkings(form.required("milkings")), form.has("samples"), List.of()));
-        return Response.seeOther(URI.create(shown.page("/weigh-day"))).build();
+        return PageResource.to(shown.page("/weigh-day"));
     }
 
     @GET
@@ -217,10 +213,10 @@ public class WeighDayResource {
     }
 
     private Response order(Shown shown, List<String> tags, List<String> unknown, int status) {
-        return Response.fromResponse(PageResource.html(Templates.weighDayOrder(new WeighDayOrderPage(
-                        shown, shown.mayWrite(), String.join("\n", tags), Math.min(30, tags.size() + 1), unknown))))
-                .status(status)
-                .build();
+        return PageResource.html(
+                Templates.weighDayOrder(new WeighDayOrderPage(
+                        shown, shown.mayWrite(), String.join("\n", tags), Math.min(30, tags.size() + 1), unknown)),
+                status);
     }
 
     /** Keeps an order written down; nothing is kept while a line names no cow in milk. */
@@ -231,7 +227,7 @@ public class WeighDayResource {
     public Response postOrder(@PathParam("herd") String herdCode, InputStream body) {
         HerdRow herd = access.toWrite(herdCode);
         FormFields form = FormFields.read(body);
-        Shown shown = desk.shown(herd, PageQuery.of(form.required("asOf"), form.required("unit")));
+        Shown shown = shown(herd, form);
         Map<String, String> idsByTag = new LinkedHashMap<>();
         for (SheetRow row : sheets.order(herd, shown.asOf(), EntryChoice.USUAL)) {
             idsByTag.putIfAbsent(row.identifier().id(), row.animalId());
@@ -246,10 +242,10 @@ public class WeighDayResource {
         List<String> unknown =
                 lines.stream().filter(line -> !idsByTag.containsKey(line)).toList();
         if (!unknown.isEmpty()) {
-            return order(shown, lines, unknown, UNPROCESSABLE);
+            return order(shown, lines, unknown, PageResource.NOT_ACCEPTED);
         }
         choices.keepOwn(herd, caller.keyId(), lines.stream().map(idsByTag::get).toList());
-        return Response.seeOther(URI.create(shown.page("/weigh-day"))).build();
+        return PageResource.to(shown.page("/weigh-day"));
     }
 
     @GET
@@ -260,6 +256,11 @@ public class WeighDayResource {
         return PageResource.html(Templates.weighDayTotal(WeighDayTotalPage.of(
                 shown,
                 totals.of(shown.herd(), shown.asOf(), choice(shown.herd()).milkings()))));
+    }
+
+    /** As the form was shown when it was filled in. */
+    private Shown shown(HerdRow herd, FormFields form) {
+        return desk.shown(herd, PageQuery.of(form.required("asOf"), form.required("unit")));
     }
 
     private EntryChoice choice(HerdRow herd) {
