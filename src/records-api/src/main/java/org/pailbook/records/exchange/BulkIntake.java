@@ -28,6 +28,8 @@ public class BulkIntake {
     public static final String NDJSON = "application/x-ndjson";
     public static final String CSV = "text/csv";
 
+    private static final int MOST_ROWS = 200_000;
+    private static final int MOST_ROWS_ATOMIC = 20_000;
     private static final long MOST_BYTES = 32L * 1024 * 1024;
 
     private final RecordIntake intake;
@@ -64,7 +66,8 @@ public class BulkIntake {
         BulkReport report = new BulkReport(
                 json, options.everyRow(), table ? CsvRows.columnNamesByPointer(kind.columns()) : Map.of());
         try {
-            new BulkRun<>(intake, statistics, kind, herd, writtenBy, options, report)
+            int mostRows = options.atomic() ? MOST_ROWS_ATOMIC : MOST_ROWS;
+            new BulkRun<>(intake, statistics, kind, herd, writtenBy, options, mostRows, report)
                     .take(reader(kind, mediaType, new LimitedBody(body, MOST_BYTES)), beside);
             report.end();
             return report;

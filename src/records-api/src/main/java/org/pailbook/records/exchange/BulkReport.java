@@ -20,7 +20,7 @@ import org.pailbook.records.wire.FindingView;
 import org.pailbook.records.wire.Grade;
 
 /** Counts and row results of a bulk request while it runs; results beyond a megabyte wait in a temporary file. */
-final class BulkReport implements AutoCloseable {
+final class BulkReport implements RowSink, AutoCloseable {
     private static final Logger LOG = Logger.getLogger(BulkReport.class);
     private static final int MOST_IN_MEMORY = 1024 * 1024;
     /** With every row reported, so many at most; the counts go on. */
@@ -52,7 +52,8 @@ final class BulkReport implements AutoCloseable {
         rows.writeStartArray();
     }
 
-    <E extends StoredRecord> void add(RowOutcome<E> outcome) {
+    @Override
+    public <E extends StoredRecord> void add(RowOutcome<E> outcome) {
         received++;
         counts.merge(outcome.outcome(), 1, Integer::sum);
         boolean report = everyRow
@@ -81,7 +82,8 @@ final class BulkReport implements AutoCloseable {
         return received;
     }
 
-    int count(Outcome outcome) {
+    @Override
+    public int count(Outcome outcome) {
         return counts.getOrDefault(outcome, 0);
     }
 

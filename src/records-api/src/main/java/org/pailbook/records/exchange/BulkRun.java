@@ -22,9 +22,7 @@ import org.pailbook.records.store.TableStatistics;
  * One body of many records on its way in. Chunks are stored one after the other in the order sent, each on a thread of its own while the
  * next one is read, so that no more than two are held.
  */
-final class BulkRun<E extends StoredRecord> {
-    private static final int MOST_ROWS = 200_000;
-    private static final int MOST_ROWS_ATOMIC = 20_000;
+public final class BulkRun<E extends StoredRecord> {
     private static final int CHUNK_ROWS = 1_000;
 
     /** After so many new rows the database is told, and again each time there are four times as many. */
@@ -38,38 +36,46 @@ final class BulkRun<E extends StoredRecord> {
     private final HerdRow herd;
     private final String writtenBy;
     private final BulkOptions options;
-    private final BulkReport report;
+    private final int mostRows;
+    private final RowSink sink;
     private final HerdMemory memory = new HerdMemory();
     private CompletableFuture<Void> storing = CompletableFuture.completedFuture(null);
     private int countAtRows = FIRST_COUNT_ROWS;
 
-    BulkRun(
+    /** @param mostRows of a body; one with more is refused */
+    public BulkRun(
             RecordIntake intake,
             TableStatistics statistics,
             RecordKind<E> kind,
             HerdRow herd,
             String writtenBy,
             BulkOptions options,
-            BulkReport report) {
+            int mostRows,
+            RowSink sink) {
         this.intake = intake;
         this.statistics = statistics;
         this.kind = kind;
         this.herd = herd;
         this.writtenBy = writtenBy;
         this.options = options;
-        this.report = report;
+        this.mostRows = mostRows;
+        this.sink = sink;
     }
 
-    /** Takes all rows. When it returns or throws, nothing is being stored any more and the report tells all that was. */
-    void take(RowReader reader, Executor beside) throws IOException {
+    /**
+     * Takes all rows. When it returns or throws, nothing is being stored any more and the sink was told all that was.
+     *
+     * @param beside where chunks are stored; with one that runs what it is given at once, each is stored before the next is read
+     */
+    public void take(RowReader reader, Executor beside) throws IOException {
         try {
             List<PostedRow> rest = takeChunks(reader, beside);
             await();
             if (!rest.isEmpty()) {
                 takeChunk(intake.read(kind, herd, rest));
             }
-            if (isStored() && report.count(Outcome.CREATED) >= FIRST_COUNT_ROWS) {
-                statistics.refresh(kind.entity(), report.count(Outcome.CREATED));
+            if (isStored() && sink.count(Outcome.CREATED) >= FIRST_COUNT_ROWS) {
+                statistics.refresh(kind.entity(), sink.count(Outcome.CREATED));
             }
         } finally {
             storing.handle((done, failure) -> null).join();
@@ -78,7 +84,6 @@ final class BulkRun<E extends StoredRecord> {
 
     /** @return the last rows, fewer than a chunk; all of them, if all or nothing is to be stored: the body is first read to its end */
     private List<PostedRow> takeChunks(RowReader reader, Executor beside) throws IOException {
-        int mostRows = options.atomic() ? MOST_ROWS_ATOMIC : MOST_ROWS;
         List<PostedRow> rows = new ArrayList<>();
         int read = 0;
         for (PostedRow row = reader.next(); row != null; row = reader.next()) {
@@ -112,8 +117,8 @@ final class BulkRun<E extends StoredRecord> {
     }
 
     private void takeChunk(List<Posted<E>> chunk) {
-        intake.take(kind, herd, writtenBy, chunk, options.mode(), memory).forEach(report::add);
-        int created = report.count(Outcome.CREATED);
+        intake.take(kind, herd, writtenBy, chunk, options.mode(), memory).forEach(sink::add);
+        int created = sink.count(Outcome.CREATED);
         if (created >= countAtRows && isStored()) {
             statistics.refresh(kind.entity(), created);
             countAtRows = created * COUNT_AGAIN_FACTOR;
@@ -121,6 +126,6 @@ final class BulkRun<E extends StoredRecord> {
     }
 
     private boolean isStored() {
-        return !options.dryRun() && !(options.atomic() && report.count(Outcome.REFUSED) > 0);
+        return !options.dryRun() && !(options.atomic() && sink.count(Outcome.REFUSED) > 0);
     }
 }

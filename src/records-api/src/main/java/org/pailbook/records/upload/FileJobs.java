@@ -5,7 +5,6 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.context.control.ActivateRequestContext;
 import jakarta.inject.Inject;
 import java.io.IOException;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ExecutorService;
@@ -13,12 +12,12 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Collectors;
 import org.jboss.logging.Logger;
+import org.pailbook.records.exchange.BulkOptions;
+import org.pailbook.records.exchange.BulkRun;
 import org.pailbook.records.exchange.CsvRows;
+import org.pailbook.records.exchange.RowSink;
 import org.pailbook.records.intake.Column;
-import org.pailbook.records.intake.HerdMemory;
-import org.pailbook.records.intake.IntakeMode;
 import org.pailbook.records.intake.Outcome;
-import org.pailbook.records.intake.PostedRow;
 import org.pailbook.records.intake.RecordIntake;
 import org.pailbook.records.intake.RecordKind;
 import org.pailbook.records.intake.RowOutcome;
@@ -32,8 +31,6 @@ import org.pailbook.records.wire.Grade;
 @ApplicationScoped
 public class FileJobs {
     private static final Logger LOG = Logger.getLogger(FileJobs.class);
-    private static final int CHUNK_ROWS = 1_000;
-    private static final int COUNT_TABLE_FROM = 10_000;
     private static final int AT_ONCE = 2;
     private static final long LONGEST_END_SECONDS = 60;
 
@@ -100,21 +97,9 @@ public class FileJobs {
                         new MappedTable(table, mapping, kind.columns(), herd.zone(), ragged -> tell(job, ragged));
                 CsvRows rows = new CsvRows(mapped, kind.columns());
                 Map<String, String> columns = namesByPointer(kind, mapping, headings);
-                HerdMemory memory = new HerdMemory();
-                List<PostedRow> chunk = new ArrayList<>();
-                for (PostedRow row = rows.next(); row != null; row = rows.next()) {
-                    chunk.add(row);
-                    if (chunk.size() == CHUNK_ROWS) {
-                        takeChunk(kind, herd, keyId, chunk, mapped, columns, job, memory);
-                        chunk.clear();
-                    }
-                }
-                if (!chunk.isEmpty()) {
-                    takeChunk(kind, herd, keyId, chunk, mapped, columns, job, memory);
-                }
-                if (!job.isTrial() && job.count(Outcome.CREATED) >= COUNT_TABLE_FROM) {
-                    statistics.refresh(kind.entity(), job.count(Outcome.CREATED));
-                }
+                RowSink sink = new Rows(job, mapped, columns);
+                new BulkRun<>(intake, statistics, kind, herd, keyId, options(job), Integer.MAX_VALUE, sink)
+                        .take(rows, Runnable::run);
                 job.end(mapped.fault());
             }
         }
@@ -127,23 +112,14 @@ public class FileJobs {
             }
         }
 
-        private <E extends StoredRecord> void takeChunk(
-                RecordKind<E> kind,
-                HerdRow herd,
-                String keyId,
-                List<PostedRow> chunk,
-                MappedTable mapped,
-                Map<String, String> columns,
-                FileJob job,
-                HerdMemory memory) {
-            List<RowOutcome<E>> outcomes = intake.take(
-                    kind,
-                    herd,
-                    keyId,
-                    intake.read(kind, herd, chunk),
-                    job.isTrial() ? IntakeMode.DRY_RUN : IntakeMode.STORE_GOOD_ROWS,
-                    memory);
-            for (RowOutcome<E> outcome : outcomes) {
+        private static BulkOptions options(FileJob job) {
+            return new BulkOptions(job.isTrial(), false, false);
+        }
+
+        /** Tells the job of rows by their lines in the file. */
+        private record Rows(FileJob job, MappedTable mapped, Map<String, String> columns) implements RowSink {
+            @Override
+            public <E extends StoredRecord> void add(RowOutcome<E> outcome) {
                 int line = mapped.lineOf(outcome.posted().row());
                 List<FindingView> findings = outcome.findings().stream()
                         .filter(finding -> finding.grade() != Grade.INFO)
@@ -151,6 +127,11 @@ public class FileJobs {
                 job.count(outcome.outcome(), !findings.isEmpty() && outcome.outcome() != Outcome.REFUSED);
                 findings.forEach(
                         finding -> tell(job, line, finding, outcome.posted().pointer(), columns));
+            }
+
+            @Override
+            public int count(Outcome outcome) {
+                return job.count(outcome);
             }
         }
 
