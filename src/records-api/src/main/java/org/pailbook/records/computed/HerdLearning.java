@@ -3,10 +3,7 @@ package org.pailbook.records.computed;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.time.LocalDate;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Optional;
-import java.util.function.Supplier;
 import org.pailbook.lactation.summary.CowOnDay;
 import org.pailbook.lactation.summary.HerdKnowledge;
 import org.pailbook.records.store.CowRecords;
@@ -26,9 +23,8 @@ public class HerdLearning {
     private static final int MOST_HERDS = 64;
 
     private final CowRecords records;
-    private final LinkedHashMap<Key, HerdKnowledge> known = new LinkedHashMap<>(16, 0.75f, true);
-
-    private record Key(String herdId, long changeSeq, LocalDate asOf) {}
+    private final KeptByState<HerdKnowledge> known =
+            new KeptByState<>(MOST_HERDS, MOST_LACTATIONS, HerdKnowledge::lactations);
 
     @Inject
     HerdLearning(CowRecords records) {
@@ -40,42 +36,19 @@ public class HerdLearning {
      * be.
      */
     public HerdKnowledge of(HerdRow herd, LocalDate asOf) {
-        return of(
+        return known.of(
                 herd,
                 asOf,
-                () -> records.ofHerd(herd, asOf).stream()
-                        .map(record -> record.onDay(asOf))
-                        .toList());
+                () -> HerdKnowledge.ofCows(
+                        records.ofHerd(herd, asOf).stream()
+                                .map(record -> record.onDay(asOf))
+                                .toList(),
+                        asOf));
     }
 
     /** The same for a herd whose cows have been read already. */
     public List<CowOnDay> teach(HerdRow herd, LocalDate asOf, List<CowOnDay> cows) {
-        HerdKnowledge knowledge = of(herd, asOf, () -> cows);
+        HerdKnowledge knowledge = known.of(herd, asOf, () -> HerdKnowledge.ofCows(cows, asOf));
         return cows.stream().map(cow -> cow.withHerd(knowledge)).toList();
-    }
-
-    private HerdKnowledge of(HerdRow herd, LocalDate asOf, Supplier<List<CowOnDay>> cows) {
-        Key key = new Key(herd.id, herd.changeSeq, asOf);
-        return kept(key).orElseGet(() -> keep(key, HerdKnowledge.ofCows(cows.get(), asOf)));
-    }
-
-    private synchronized Optional<HerdKnowledge> kept(Key key) {
-        return Optional.ofNullable(known.get(key));
-    }
-
-    private synchronized HerdKnowledge keep(Key key, HerdKnowledge learned) {
-        if (learned.lactations() <= MOST_LACTATIONS) {
-            // an older state of the herd will not be asked for again
-            known.keySet().removeIf(old -> old.herdId().equals(key.herdId()) && old.changeSeq() < key.changeSeq());
-            known.put(key, learned);
-            int lactations =
-                    known.values().stream().mapToInt(HerdKnowledge::lactations).sum();
-            var eldest = known.entrySet().iterator();
-            while (known.size() > MOST_HERDS || lactations > MOST_LACTATIONS) {
-                lactations -= eldest.next().getValue().lactations();
-                eldest.remove();
-            }
-        }
-        return learned;
     }
 }

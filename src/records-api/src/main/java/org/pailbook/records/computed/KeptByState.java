@@ -2,27 +2,36 @@ package org.pailbook.records.computed;
 
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
-import java.util.Map;
 import java.util.function.Supplier;
+import java.util.function.ToIntFunction;
 import org.pailbook.records.store.HerdRow;
 
 /**
  * What was worked out of a herd, kept under the number of its last change and a day: any write, by this process or another one on the same
- * database, is seen at the next request. The least lately used are dropped.
+ * database, is seen at the next request. What was kept of an older state of the herd goes then, and the least lately used beyond a number or
+ * a weight.
  */
 final class KeptByState<V> {
-    private final Map<Key, V> kept;
+    private final int most;
+    private final int mostWeight;
+    private final ToIntFunction<V> weight;
+    private final LinkedHashMap<Key, V> kept = new LinkedHashMap<>(16, 0.75f, true);
 
     private record Key(String herdId, long changeSeq, LocalDate asOf) {}
 
     /** @param most entries kept */
     KeptByState(int most) {
-        kept = new LinkedHashMap<>(most, 0.75f, true) {
-            @Override
-            protected boolean removeEldestEntry(Map.Entry<Key, V> eldest) {
-                return size() > most;
-            }
-        };
+        this(most, most, one -> 1);
+    }
+
+    /**
+     * @param most entries kept
+     * @param mostWeight of all of them together; one that weighs more alone is not kept
+     */
+    KeptByState(int most, int mostWeight, ToIntFunction<V> weight) {
+        this.most = most;
+        this.mostWeight = mostWeight;
+        this.weight = weight;
     }
 
     /** Worked out if it is not there; two requests at once may both do it and come to the same. */
@@ -36,8 +45,23 @@ final class KeptByState<V> {
         }
         V value = made.get();
         synchronized (kept) {
-            kept.put(key, value);
+            keep(key, value);
         }
         return value;
+    }
+
+    private void keep(Key key, V value) {
+        if (weight.applyAsInt(value) > mostWeight) {
+            return;
+        }
+        // an older state of the herd will not be asked for again
+        kept.keySet().removeIf(old -> old.herdId().equals(key.herdId()) && old.changeSeq() < key.changeSeq());
+        kept.put(key, value);
+        int all = kept.values().stream().mapToInt(weight).sum();
+        var eldest = kept.values().iterator();
+        while (kept.size() > most || all > mostWeight) {
+            all -= weight.applyAsInt(eldest.next());
+            eldest.remove();
+        }
     }
 }
