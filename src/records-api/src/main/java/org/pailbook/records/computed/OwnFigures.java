@@ -3,6 +3,8 @@ package org.pailbook.records.computed;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiFunction;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import org.pailbook.lactation.breeding.BreedingPeriod;
 import org.pailbook.lactation.breeding.BreedingSettings;
@@ -85,33 +87,32 @@ final class OwnFigures {
 
     /** Parities of whose pregnancies something is known. */
     List<OwnPregnanciesView> pregnancies(HerdParameters parameters) {
-        return IntStream.rangeClosed(1, PARITIES)
-                .filter(parity -> byParity.get(parity - 1).eligibleCycles() > 0)
-                .mapToObj(parity -> {
-                    HerdExperience own = byParity.get(parity - 1);
-                    return new OwnPregnanciesView(
-                            parity,
-                            own.pregnancies(),
-                            own.eligibleCycles(),
-                            PERCENT * own.pregnancyWeight(),
-                            PERCENT * parameters.group(parity).pregnancyRate21DayShare());
-                })
-                .toList();
+        return ofKnown(
+                own -> own.eligibleCycles() > 0,
+                (parity, own) -> new OwnPregnanciesView(
+                        parity,
+                        own.pregnancies(),
+                        own.eligibleCycles(),
+                        PERCENT * own.pregnancyWeight(),
+                        PERCENT * parameters.group(parity).pregnancyRate21DayShare()));
     }
 
     /** Parities of whose exits something is known. */
     List<OwnExitsView> exits(HerdParameters parameters) {
+        return ofKnown(
+                own -> own.exitWeight() > 0,
+                (parity, own) -> new OwnExitsView(
+                        parity,
+                        own.exits(),
+                        own.freshCowMonths() + own.laterCowMonths(),
+                        PERCENT * own.exitWeight(),
+                        PERCENT * parameters.group(parity).unplannedExitSharePerMonth()));
+    }
+
+    private <V> List<V> ofKnown(Predicate<HerdExperience> isKnown, BiFunction<Integer, HerdExperience, V> view) {
         return IntStream.rangeClosed(1, PARITIES)
-                .filter(parity -> byParity.get(parity - 1).exitWeight() > 0)
-                .mapToObj(parity -> {
-                    HerdExperience own = byParity.get(parity - 1);
-                    return new OwnExitsView(
-                            parity,
-                            own.exits(),
-                            own.freshCowMonths() + own.laterCowMonths(),
-                            PERCENT * own.exitWeight(),
-                            PERCENT * parameters.group(parity).unplannedExitSharePerMonth());
-                })
+                .filter(parity -> isKnown.test(byParity.get(parity - 1)))
+                .mapToObj(parity -> view.apply(parity, byParity.get(parity - 1)))
                 .toList();
     }
 }

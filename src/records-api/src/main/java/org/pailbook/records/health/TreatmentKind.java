@@ -52,7 +52,7 @@ public final class TreatmentKind extends EventKind<TreatmentRow> {
     }
 
     @Override
-    protected String dayColumn() {
+    public String dayColumn() {
         return "started_on";
     }
 

@@ -57,7 +57,7 @@ public abstract class DatedKind<E extends DatedRecord> extends RecordKind<E> {
     }
 
     /** Column of that member. */
-    protected String dayColumn() {
+    public String dayColumn() {
         return "date";
     }
 

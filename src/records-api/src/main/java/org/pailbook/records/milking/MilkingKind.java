@@ -70,7 +70,7 @@ public final class MilkingKind extends EventKind<MilkingRow> {
     }
 
     @Override
-    protected String dayColumn() {
+    public String dayColumn() {
         return "started_at";
     }
 

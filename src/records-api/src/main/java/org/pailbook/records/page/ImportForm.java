@@ -4,7 +4,6 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -132,9 +131,7 @@ public class ImportForm {
                     "header",
                     PageWords.word("import.ask.header"),
                     String.join(" | ", view.first().get(0)),
-                    choices(
-                            Map.of("yes", "import.header.yes", "no", "import.header.no"),
-                            mapping.hasHeader() ? "yes" : "no")));
+                    choices("import.header.", List.of("no", "yes"), mapping.hasHeader() ? "yes" : "no")));
         }
         List<String> headings = view.headings(mapping.hasHeader());
         Questions.units(view, headings, mapping.columns(), mapping.kind())
@@ -173,14 +170,11 @@ public class ImportForm {
                 .or(() -> Questions.toldDates(looks))
                 .map(FileDates::wireName)
                 .orElse("");
-        Map<String, String> words = new LinkedHashMap<>();
-        words.put("day-first", "import.dates.day-first");
-        words.put("month-first", "import.dates.month-first");
         return Optional.of(new ImportPages.Question(
                 "dates",
                 PageWords.word("import.ask.dates"),
                 PageWords.with("import.evidence.dates", looks.get(0).exampleOfDate()),
-                choices(words, chosen)));
+                choices("import.dates.", List.of("day-first", "month-first"), chosen)));
     }
 
     private Optional<ImportPages.Question> commas(FileView view, FileMapping mapping) {
@@ -193,23 +187,16 @@ public class ImportForm {
                 && looks.stream().anyMatch(look -> !look.hasOnlyDoubtfulCommas());
         String chosen =
                 mapping.decimalComma().map(comma -> comma ? "comma" : "point").orElse(isTold ? "comma" : "");
-        Map<String, String> words = new LinkedHashMap<>();
-        words.put("comma", "import.decimal.comma");
-        words.put("point", "import.decimal.point");
         return Optional.of(new ImportPages.Question(
                 "decimal",
                 PageWords.word("import.ask.decimal"),
                 PageWords.with("import.evidence.decimal", looks.get(0).exampleWithComma()),
-                choices(words, chosen)));
+                choices("import.decimal.", List.of("comma", "point"), chosen)));
     }
 
-    private static List<ImportPages.Choice> choices(Map<String, String> words, String chosen) {
-        return words.entrySet().stream()
-                .map(word -> new ImportPages.Choice(
-                        word.getKey(),
-                        PageWords.word(word.getValue()),
-                        word.getKey().equals(chosen)))
-                .sorted(java.util.Comparator.comparing(ImportPages.Choice::value))
+    private static List<ImportPages.Choice> choices(String words, List<String> values, String chosen) {
+        return values.stream()
+                .map(value -> new ImportPages.Choice(value, PageWords.word(words + value), value.equals(chosen)))
                 .toList();
     }
 
@@ -238,9 +225,10 @@ public class ImportForm {
     /** What must be said before the rows can be judged. */
     List<String> problems(FileMapping mapping, List<ImportPages.Question> questions) {
         List<String> problems = new ArrayList<>();
-        List<Column> columns = kind(mapping.kind()).columns();
-        for (Column column : columns) {
-            boolean isNeeded = column.name().equals("animal_id") || isDay(column, mapping.kind());
+        RecordKind<?> kind = kind(mapping.kind());
+        for (Column column : kind.columns()) {
+            boolean isNeeded = column.name().equals("animal_id")
+                    || kind instanceof DatedKind<?> dated && column.name().equals(dated.dayColumn());
             if (isNeeded && mapping.placeOf(column.name()) < 0) {
                 problems.add(PageWords.with("import.needed", word(column.name())));
             }
@@ -258,17 +246,6 @@ public class ImportForm {
                 .filter(ImportPages.Question::isOpen)
                 .forEach(question -> problems.add(PageWords.with("import.open", question.text())));
         return problems;
-    }
-
-    /** The column that holds the day of a record. */
-    private boolean isDay(Column column, String kindName) {
-        RecordKind<?> kind = kind(kindName);
-        return kind instanceof DatedKind<?>
-                && kind.columns().stream()
-                        .filter(one -> one.name().equals("date") || one.name().matches(".*_(at|on|from)"))
-                        .findFirst()
-                        .filter(column::equals)
-                        .isPresent();
     }
 
     boolean asksScheme(FileMapping mapping) {

@@ -62,7 +62,7 @@ public final class PriceKind extends HerdRecordKind<PriceRow> {
     }
 
     @Override
-    protected String dayColumn() {
+    public String dayColumn() {
         return "valid_from";
     }
 

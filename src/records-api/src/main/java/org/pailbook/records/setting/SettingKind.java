@@ -81,7 +81,7 @@ public final class SettingKind extends HerdRecordKind<SettingRow> {
     }
 
     @Override
-    protected String dayColumn() {
+    public String dayColumn() {
         return "valid_from";
     }
 

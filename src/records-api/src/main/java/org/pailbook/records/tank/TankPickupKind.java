@@ -56,7 +56,7 @@ public final class TankPickupKind extends HerdRecordKind<TankPickupRow> {
     }
 
     @Override
-    protected String dayColumn() {
+    public String dayColumn() {
         return "picked_up_at";
     }
 

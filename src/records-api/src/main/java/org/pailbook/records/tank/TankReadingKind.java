@@ -40,7 +40,7 @@ public final class TankReadingKind extends HerdRecordKind<TankReadingRow> {
     }
 
     @Override
-    protected String dayColumn() {
+    public String dayColumn() {
         return "read_at";
     }
 
