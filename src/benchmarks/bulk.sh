@@ -11,16 +11,7 @@ rows=${1:-1000000}
 databases=${2:-both}
 turn=${3:-100000}
 here=$(cd "$(dirname "${BASH_SOURCE[0]}")" && pwd)
-target=${PAILBOOK_TARGET:-$here/../records-api/target}
-work=$(mktemp -d)
-cluster=
 source "$here/postgresql.sh"
-
-cleanup() {
-    stop_postgresql
-    rm -rf "$work"
-}
-trap cleanup EXIT
 
 if [ "$databases" != postgresql ]; then
     url="jdbc:sqlite:$work/data/pailbook.db?journal_mode=WAL&synchronous=FULL&transaction_mode=IMMEDIATE&busy_timeout=10000&foreign_keys=true"

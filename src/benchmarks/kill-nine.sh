@@ -15,17 +15,7 @@ set -euo pipefail
 runs=${1:-5}
 databases=${2:-both}
 here=$(cd "$(dirname "${BASH_SOURCE[0]}")" && pwd)
-target=${PAILBOOK_TARGET:-$here/../records-api/target}
-work=$(mktemp -d)
-cluster=
-
 source "$here/postgresql.sh"
-
-cleanup() {
-    stop_postgresql
-    rm -rf "$work"
-}
-trap cleanup EXIT
 
 failed=0
 if [ "$databases" != postgresql ]; then

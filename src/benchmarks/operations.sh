@@ -14,9 +14,6 @@
 set -euo pipefail
 what=${1:-all}
 here=$(cd "$(dirname "${BASH_SOURCE[0]}")" && pwd)
-target=${PAILBOOK_TARGET:-$here/../records-api/target}
-work=$(mktemp -d)
-cluster=
 source "$here/postgresql.sh"
 
 cleanup() {
@@ -26,7 +23,6 @@ cleanup() {
     done
     rm -rf "$work"
 }
-trap cleanup EXIT
 
 failed=0
 wants() { [ "$what" = all ] || [ "$what" = "$1" ]; }

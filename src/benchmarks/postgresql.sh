@@ -1,4 +1,15 @@
-# A PostgreSQL server of its own for a measurement, with fsync on; sourced by scripts that have set work and cluster.
+# What scripts that measure on databases of their own have in common, sourced by them with here set: the packages in target, a folder for work that goes at
+# the end, and a PostgreSQL server with fsync on when start_postgresql is called.
+
+target=${PAILBOOK_TARGET:-$here/../records-api/target}
+work=$(mktemp -d)
+cluster=
+
+cleanup() {
+    stop_postgresql
+    rm -rf "$work"
+}
+trap cleanup EXIT
 
 as_postgres() {
     if [ "$(id -u)" = 0 ]; then runuser -u postgres -- "$@"; else "$@"; fi

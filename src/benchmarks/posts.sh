@@ -9,16 +9,7 @@ set -euo pipefail
 seconds=${1:-20}
 databases=${2:-both}
 here=$(cd "$(dirname "${BASH_SOURCE[0]}")" && pwd)
-target=${PAILBOOK_TARGET:-$here/../records-api/target}
-work=$(mktemp -d)
-cluster=
 source "$here/postgresql.sh"
-
-cleanup() {
-    stop_postgresql
-    rm -rf "$work"
-}
-trap cleanup EXIT
 
 if [ "$databases" != postgresql ]; then
     PAILBOOK_DATA=$work/data python3 "$here/posts.py" SQLite "$target/quarkus-app/quarkus-run.jar" "$seconds" "$work"
