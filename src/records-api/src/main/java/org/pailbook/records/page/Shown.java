@@ -1,7 +1,5 @@
 package org.pailbook.records.page;
 
-import java.net.URLEncoder;
-import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -63,9 +61,7 @@ record Shown(HerdRow herd, LocalDate asOf, boolean askedFor, MilkUnit unit, Milk
     }
 
     static String cowPath(AnimalIdentifier animal) {
-        String reference = animal.scheme().equals("id") ? animal.id() : animal.scheme() + ":" + animal.id();
-        return "/animals/"
-                + URLEncoder.encode(reference, StandardCharsets.UTF_8).replace("+", "%20");
+        return "/animals/" + animal.pathSegment();
     }
 
     public String lactation(AnimalIdentifier animal, int parity) {

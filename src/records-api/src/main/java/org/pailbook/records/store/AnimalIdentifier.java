@@ -1,6 +1,8 @@
 package org.pailbook.records.store;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 
 /**
@@ -15,4 +17,11 @@ public record AnimalIdentifier(
         String scheme,
 
         @JsonProperty("id") @Schema(examples = "PT-BA-0412", required = true)
-        String id) {}
+        String id) {
+
+    /** As one segment of an address: {@code scheme:id}, or our id alone, percent-encoded. */
+    public String pathSegment() {
+        String reference = scheme.equals("id") ? id : scheme + ":" + id;
+        return URLEncoder.encode(reference, StandardCharsets.UTF_8).replace("+", "%20");
+    }
+}

@@ -2,8 +2,6 @@ package org.pailbook.records.summary;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
-import java.net.URLEncoder;
-import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
@@ -48,8 +46,6 @@ class CowDecisionQueries {
         SettingsInForce inForce = settings.on(herd, day);
         BreedingSettings bred = inForce.breeding();
         WithheldMilk rules = inForce.withheld(OptionalInt.empty());
-        String reference = record.shownIdentifier().scheme() + ":"
-                + record.shownIdentifier().id();
         return new CowDecisionsView(
                 view(breeding.of(herd, record, day), bred),
                 cow.hasLeft()
@@ -57,13 +53,10 @@ class CowDecisionQueries {
                         : rules.of(milk.of(herd, record, day), WithheldMilk.endOf(day))
                                 .map(CowDecisionQueries::views)
                                 .orElse(List.of()),
-                "/v1/herds/" + herd.code + "/animals/" + encoded(reference) + "/outlook?asOf=" + day,
+                "/v1/herds/" + herd.code + "/animals/"
+                        + record.shownIdentifier().pathSegment() + "/outlook?asOf=" + day,
                 inForce.used(),
                 CAUTIONS);
-    }
-
-    private static String encoded(String reference) {
-        return URLEncoder.encode(reference, StandardCharsets.UTF_8).replace("+", "%20");
     }
 
     private static BreedingView view(BreedingRecord cow, BreedingSettings settings) {
