@@ -15,6 +15,7 @@ import org.pailbook.lactation.testday.CowLactations;
 import org.pailbook.lactation.testday.DatedLimits;
 import org.pailbook.lactation.testday.LactationAssembly;
 import org.pailbook.lactation.testday.TestDay;
+import org.pailbook.lactation.udderhealth.CowCellCounts;
 
 /**
  * A cow on one day: her state, her lactations, and the figures of the latest one, each by the method its name says.
@@ -105,5 +106,10 @@ public record CowOnDay(String animal, String breed, CowLactations lactations, bo
     /** The same with milk only, which is equal and quicker: for lists and means over a herd. */
     public Projection305 milkProjection(AssembledLactation of) {
         return herd.projectMilk(animal, breed, of.lactation(), asOf());
+    }
+
+    /** Her cell counts over all lactations. */
+    public CowCellCounts cellCounts() {
+        return new CowCellCounts(animal, hasLeft(), lactations.lactations());
     }
 }

@@ -76,6 +76,15 @@ public record CowCellCounts(String animal, boolean hasLeft, List<AssembledLactat
         return tests.isEmpty() ? Optional.empty() : Optional.of(tests.get(tests.size() - 1));
     }
 
+    /** Number of her last calving. @throws java.util.NoSuchElementException if she never calved */
+    public int lastParity() {
+        return lactations.stream()
+                .reduce((earlier, later) -> later)
+                .orElseThrow()
+                .lactation()
+                .parity();
+    }
+
     /** All pairs of tests in a row, over all lactations. */
     public List<Pair> pairs(CellCountCut cut, LocalDate asOf) {
         List<Pair> pairs = new ArrayList<>();

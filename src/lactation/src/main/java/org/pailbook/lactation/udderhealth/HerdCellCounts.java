@@ -68,6 +68,24 @@ public final class HerdCellCounts {
         return lastTest.isPresent() && date.isAfter(lastTest.get().minusDays(TEST_DAYS_TOGETHER));
     }
 
+    /** A cow that is there, with her count at the last test. */
+    public record Counted(CowCellCounts cow, TestDay test) {
+        public double sccThousandPerMl() {
+            return test.sccThousandPerMl().orElseThrow();
+        }
+    }
+
+    /** Cows counted at the last test, highest count first; those that left since are not among them. */
+    public List<Counted> ofLastTest() {
+        return cows.stream()
+                .filter(cow -> !cow.hasLeft())
+                .flatMap(cow -> cow.lastCounted(asOf).stream()
+                        .filter(test -> isOfLastTest(test.date()))
+                        .map(test -> new Counted(cow, test)))
+                .sorted(Comparator.comparingDouble(Counted::sccThousandPerMl).reversed())
+                .toList();
+    }
+
     private boolean isOfYear(LocalDate date) {
         return date.isAfter(asOf.minusDays(YEAR_DAYS)) && !date.isAfter(asOf);
     }

@@ -86,7 +86,9 @@ public class ListsResource {
         SettingsInForce own = settings.on(shown.herd(), shown.asOf());
         return PageResource.html(Templates.udderHealth(UdderPage.of(
                 shown,
-                desk.all(shown),
+                records.ofHerd(shown.herd(), shown.asOf()).stream()
+                        .filter(record -> record.isBornBy(shown.asOf()))
+                        .toList(),
                 own.highFrom(OptionalInt.empty()),
                 own.tankLimit(Optional.empty()).map(limit -> tank.standing(shown.herd(), limit, shown.asOf())),
                 PageQuery.number("page", page, 1))));

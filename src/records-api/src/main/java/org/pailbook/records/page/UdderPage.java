@@ -1,19 +1,18 @@
 package org.pailbook.records.page;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.pailbook.lactation.testday.TestDay;
 import org.pailbook.lactation.udderhealth.CellCountCut;
-import org.pailbook.lactation.udderhealth.CowCellCounts;
 import org.pailbook.lactation.udderhealth.HerdCellCounts;
 import org.pailbook.lactation.udderhealth.SomaticCellScore;
 import org.pailbook.lactation.udderhealth.TankStanding;
 import org.pailbook.lactation.udderhealth.VeterinaryTrigger;
-import org.pailbook.records.computed.KnownCow;
+import org.pailbook.records.store.CowRecord;
 
 /**
  * Cell counts of the herd's last test, highest first, with the rates of that test.
@@ -32,25 +31,12 @@ record UdderPage(
     /** A cow's count. */
     record CellLine(DecisionPages.Listed cow, int parity, String test, String scc, String score, String state) {}
 
-    private record Counted(KnownCow cow, CowCellCounts counts, TestDay test) {
-        double scc() {
-            return test.sccThousandPerMl().orElseThrow();
-        }
-    }
-
-    static UdderPage of(Shown shown, List<KnownCow> cows, CellCountCut cut, Optional<TankStanding> tank, int number) {
+    static UdderPage of(
+            Shown shown, List<CowRecord> animals, CellCountCut cut, Optional<TankStanding> tank, int number) {
         LocalDate day = shown.asOf();
-        List<CowCellCounts> counts = counts(cows);
-        HerdCellCounts herd = HerdCellCounts.of(counts, cut, day);
-        List<Counted> counted = new ArrayList<>();
-        for (int i = 0; i < cows.size(); i++) {
-            KnownCow cow = cows.get(i);
-            CowCellCounts hers = counts.get(i);
-            hers.lastCounted(day)
-                    .filter(test -> !hers.hasLeft() && herd.isOfLastTest(test.date()))
-                    .ifPresent(test -> counted.add(new Counted(cow, hers, test)));
-        }
-        counted.sort(Comparator.comparingDouble(Counted::scc).reversed());
+        HerdCellCounts herd = HerdCellCounts.of(
+                animals.stream().map(animal -> animal.onDay(day).cellCounts()).toList(), cut, day);
+        Map<String, CowRecord> byId = animals.stream().collect(Collectors.toMap(CowRecord::id, Function.identity()));
         return new UdderPage(
                 shown,
                 Shown.number(cut.highFromThousandPerMl(), 0),
@@ -64,34 +50,20 @@ record UdderPage(
                                         .map(VeterinaryTrigger::words),
                                 tank.map(TankStanding::words).stream())
                         .toList(),
-                Part.of(counted, number).as(one -> line(one, cut, shown)),
+                Part.of(herd.ofLastTest(), number)
+                        .as(one -> line(byId.get(one.cow().animal()), one, cut, shown)),
                 VeterinaryTrigger.CAUTION);
     }
 
-    private static List<CowCellCounts> counts(List<KnownCow> cows) {
-        return cows.stream()
-                .map(cow -> new CowCellCounts(
-                        cow.record().id(),
-                        cow.onDay().hasLeft(),
-                        cow.onDay().lactations().lactations()))
-                .toList();
-    }
-
-    private static CellLine line(Counted one, CellCountCut cut, Shown shown) {
+    private static CellLine line(CowRecord cow, HerdCellCounts.Counted one, CellCountCut cut, Shown shown) {
         String high = PageWords.word(cut.isHigh(one.test()) ? "udder.high" : "udder.low");
         return new CellLine(
-                DecisionPages.Listed.of(one.cow().record(), shown),
-                one.cow()
-                        .onDay()
-                        .lactations()
-                        .latest()
-                        .orElseThrow()
-                        .lactation()
-                        .parity(),
+                DecisionPages.Listed.of(cow, shown),
+                one.cow().lastParity(),
                 one.test().date().toString(),
-                Shown.number(one.scc(), 0),
-                Shown.number(SomaticCellScore.score(one.scc()), 1),
-                one.counts()
+                Shown.number(one.sccThousandPerMl(), 0),
+                Shown.number(SomaticCellScore.score(one.sccThousandPerMl()), 1),
+                one.cow()
                         .lastPair(cut, shown.asOf())
                         .map(pair -> high + ", "
                                 + PageWords.word("udder.state." + pair.state().wireName()))

@@ -88,10 +88,7 @@ class UdderHealthReport implements Report<UdderHealthReport.Row> {
         List<CowCellCounts> counts = new ArrayList<>();
         cows.each(herd, asOf.day(), cow -> {
             all.add(cow);
-            counts.add(new CowCellCounts(
-                    cow.record().id(),
-                    cow.onDay().hasLeft(),
-                    cow.onDay().lactations().lactations()));
+            counts.add(cow.onDay().cellCounts());
         });
         HerdCellCounts cells = HerdCellCounts.of(counts, cut, asOf.day());
         for (int i = 0; i < all.size(); i++) {
@@ -101,12 +98,7 @@ class UdderHealthReport implements Report<UdderHealthReport.Row> {
                     .filter(test -> !count.hasLeft() && cells.isOfLastTest(test.date()))
                     .ifPresent(test -> each.accept(new Row(
                             cow,
-                            cow.onDay()
-                                    .lactations()
-                                    .latest()
-                                    .orElseThrow()
-                                    .lactation()
-                                    .parity(),
+                            count.lastParity(),
                             test,
                             cut.isHigh(test),
                             count.lastPair(cut, asOf.day())

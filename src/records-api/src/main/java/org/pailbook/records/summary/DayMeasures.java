@@ -18,7 +18,6 @@ import org.pailbook.lactation.summary.HerdOnDay;
 import org.pailbook.lactation.summary.HerdTurnover;
 import org.pailbook.lactation.summary.ParityGroup;
 import org.pailbook.lactation.udderhealth.CellCountCut;
-import org.pailbook.lactation.udderhealth.CowCellCounts;
 import org.pailbook.lactation.udderhealth.HerdCellCounts;
 
 /** A herd's measures on one day, in one order, so that two days can be laid beside each other. */
@@ -55,15 +54,7 @@ record DayMeasures(
                 HerdTurnover.of(cows, exits, day.minusDays(YEAR_DAYS - 1L), day),
                 BreedingSummary.of(bred, settings, day),
                 HerdCellCounts.of(
-                        cows.stream()
-                                .map(HerdCow::cow)
-                                .map(cow -> new CowCellCounts(
-                                        cow.animal(),
-                                        cow.hasLeft(),
-                                        cow.lactations().lactations()))
-                                .toList(),
-                        cut,
-                        day),
+                        cows.stream().map(cow -> cow.cow().cellCounts()).toList(), cut, day),
                 HerdCareers.of(careers, day),
                 herd);
     }

@@ -4,16 +4,17 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.pailbook.lactation.figure.Measured;
 import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.finding.Severity;
 import org.pailbook.lactation.summary.CowOnDay;
-import org.pailbook.lactation.testday.TestDay;
 import org.pailbook.lactation.udderhealth.CellCountCut;
 import org.pailbook.lactation.udderhealth.CowCellCounts;
 import org.pailbook.lactation.udderhealth.HerdCellCounts;
@@ -73,12 +74,8 @@ class UdderHealthQueries {
                 .filter(record -> record.isBornBy(day))
                 .map(record -> new Animal(record, record.onDay(day)))
                 .toList();
-        List<CowCellCounts> counts = animals.stream()
-                .map(animal -> new CowCellCounts(
-                        animal.record().id(),
-                        animal.onDay().hasLeft(),
-                        animal.onDay().lactations().lactations()))
-                .toList();
+        List<CowCellCounts> counts =
+                animals.stream().map(animal -> animal.onDay().cellCounts()).toList();
         List<MilkedCow> milked =
                 milk.of(known.herd(), animals.stream().map(Animal::record).toList(), day);
         HerdCellCounts herd = HerdCellCounts.of(counts, cut, day);
@@ -97,7 +94,7 @@ class UdderHealthQueries {
                 views(Stream.concat(Stream.of(herd.prevalence()), herd.ratesOfLastTest().stream())),
                 views(Stream.concat(herd.ratesOfYear().stream(), Stream.of(herd.freshHeifersHigh()))),
                 views(herd.ratesOverDryPeriod().stream()),
-                cows(animals, counts, herd, cut, day),
+                cows(animals, herd, cut, day),
                 tank.view(known.herd(), animals, milked, withheld, herd.lastTestDate(), standing, day),
                 TankLimits.all().stream()
                         .map(one -> new UdderHealthView.LimitView(
@@ -117,33 +114,26 @@ class UdderHealthQueries {
     }
 
     private static List<UdderHealthView.CowView> cows(
-            List<Animal> animals, List<CowCellCounts> counts, HerdCellCounts herd, CellCountCut cut, LocalDate day) {
-        List<UdderHealthView.CowView> cows = new ArrayList<>();
-        for (int i = 0; i < animals.size(); i++) {
-            CowCellCounts cow = counts.get(i);
-            CowRecord record = animals.get(i).record();
-            Optional<TestDay> last = cow.lastCounted(day).filter(test -> herd.isOfLastTest(test.date()));
-            if (last.isPresent() && !cow.hasLeft()) {
-                double scc = last.get().sccThousandPerMl().orElseThrow();
-                cows.add(new UdderHealthView.CowView(
-                        record.shownIdentifier(),
-                        record.name().orElse(null),
-                        cow.lactations()
-                                .get(cow.lactations().size() - 1)
-                                .lactation()
-                                .parity(),
-                        last.get().date().toString(),
-                        scc,
-                        SomaticCellScore.score(scc),
-                        cut.isHigh(last.get()),
-                        cow.lastPair(cut, day)
-                                .map(pair -> pair.state().wireName())
-                                .orElse(null)));
-            }
-        }
-        cows.sort(Comparator.comparingDouble(UdderHealthView.CowView::sccThousandPerMl)
-                .reversed());
-        return cows;
+            List<Animal> animals, HerdCellCounts herd, CellCountCut cut, LocalDate day) {
+        Map<String, CowRecord> byId =
+                animals.stream().map(Animal::record).collect(Collectors.toMap(CowRecord::id, Function.identity()));
+        return herd.ofLastTest().stream()
+                .map(one -> {
+                    CowRecord record = byId.get(one.cow().animal());
+                    return new UdderHealthView.CowView(
+                            record.shownIdentifier(),
+                            record.name().orElse(null),
+                            one.cow().lastParity(),
+                            one.test().date().toString(),
+                            one.sccThousandPerMl(),
+                            SomaticCellScore.score(one.sccThousandPerMl()),
+                            cut.isHigh(one.test()),
+                            one.cow()
+                                    .lastPair(cut, day)
+                                    .map(pair -> pair.state().wireName())
+                                    .orElse(null));
+                })
+                .toList();
     }
 
     private static List<UdderHealthView.TriggerView> triggers(
