@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.locks.LockSupport;
@@ -189,6 +190,12 @@ final class Browser implements AutoCloseable {
             throw new AssertionError("the page does not come to rest", changing);
         }
         throw new AssertionError(instead.get());
+    }
+
+    /** The page as a PDF file, on the paper its style asks for. */
+    byte[] printed() {
+        Map<String, Object> printed = driver.executeCdpCommand("Page.printToPDF", Map.of("preferCSSPageSize", true));
+        return Base64.getDecoder().decode((String) printed.get("data"));
     }
 
     /** What is to be seen now, as a PNG file, for whoever wants to know why a test failed. */
