@@ -49,7 +49,9 @@ def fill(base):
 
 def opened(folder, name):
     """What the spreadsheet program took each cell of the first sheet for: rows of (type, value, formula)."""
-    subprocess.run(["soffice", "--headless", f"-env:UserInstallation=file://{folder}/profile", "--convert-to", "fods",
+    # as the page tells people to choose: comma, and UTF-8; without a window the program would take the character set of the machine
+    as_told = ["--infilter=Text - txt - csv (StarCalc):44,34,76,1"] if name.endswith(".csv") else []
+    subprocess.run(["soffice", "--headless", f"-env:UserInstallation=file://{folder}/profile", *as_told, "--convert-to", "fods",
                     "--outdir", folder, f"{folder}/{name}"], check=True, stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL)
     sheet = ElementTree.parse(f"{folder}/{name.rsplit('.', 1)[0]}.fods").getroot().find(f".//{TABLE}table")
     rows = []

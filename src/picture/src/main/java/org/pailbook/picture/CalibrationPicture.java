@@ -9,7 +9,8 @@ public final class CalibrationPicture {
     private CalibrationPicture() {}
 
     /** @param rows by number of tests */
-    public static String of(PictureSize size, String title, List<ProjectionAccuracy.Row> rows) {
+    public static String of(PictureForm form, String title, List<ProjectionAccuracy.Row> rows) {
+        Words words = form.words();
         double[] tests =
                 rows.stream().mapToDouble(ProjectionAccuracy.Row::tests).toArray();
         double most = Math.max(1, rows.isEmpty() ? 1 : tests[tests.length - 1]);
@@ -25,17 +26,17 @@ public final class CalibrationPicture {
                 rows.stream().mapToDouble(row -> 100 * row.coverage95Share()).toArray();
         Chart chart = new Chart(
                         "calibration",
-                        size,
+                        form,
                         title,
-                        Words.of("calibration.description"),
+                        words.of("calibration.description"),
                         List.of(
-                                Chart.Key.of(Mark.DISC, Words.of("calibration.key.in80")),
-                                Chart.Key.of(Mark.TRIANGLE, Words.of("calibration.key.in95")),
-                                Chart.Key.of(Stroke.DASHED, Words.of("calibration.key.should"))),
+                                Chart.Key.of(Mark.DISC, words.of("calibration.key.in80")),
+                                Chart.Key.of(Mark.TRIANGLE, words.of("calibration.key.in95")),
+                                Chart.Key.of(Stroke.DASHED, words.of("calibration.key.should"))),
                         most,
                         100)
-                .levels(levels, LactationPicture.whole(levels), Words.of("axis.shareInside"))
-                .ticks(ticks, LactationPicture.whole(ticks), Words.of("axis.tests"))
+                .levels(levels, LactationPicture.whole(levels), words.of("axis.shareInside"))
+                .ticks(ticks, LactationPicture.whole(ticks), words.of("axis.tests"))
                 .line(across, new double[] {80, 80}, Stroke.DASHED)
                 .line(across, new double[] {95, 95}, Stroke.DASHED)
                 .line(tests, in80, Stroke.FULL)

@@ -22,7 +22,8 @@ public final class CellHistoryPicture {
      * @param tests of all her lactations, by date; those without a cell count are passed over
      * @param calvings their dates
      */
-    public static String of(PictureSize size, String title, List<TestDay> tests, List<LocalDate> calvings) {
+    public static String of(PictureForm form, String title, List<TestDay> tests, List<LocalDate> calvings) {
+        Words words = form.words();
         List<TestDay> counted = tests.stream()
                 .filter(test -> test.sccThousandPerMl().isPresent())
                 .toList();
@@ -44,12 +45,12 @@ public final class CellHistoryPicture {
                 .toList();
         Chart chart = new Chart(
                         "cells",
-                        size,
+                        form,
                         title,
-                        Words.of("cells.description", counted.size()),
+                        words.of("cells.description", counted.size()),
                         List.of(
-                                Chart.Key.of(Mark.DISC, Words.of("cells.key.test")),
-                                Chart.Key.of(Stroke.DOTTED, Words.of("cells.key.calving"))),
+                                Chart.Key.of(Mark.DISC, words.of("cells.key.test")),
+                                Chart.Key.of(Stroke.DOTTED, words.of("cells.key.calving"))),
                         days,
                         HIGHEST_SCORE)
                 .levels(
@@ -59,8 +60,8 @@ public final class CellHistoryPicture {
                                         java.util.Locale.ROOT, "%.4g", SomaticCellScore.sccThousandPerMl(score)))
                                 .map(CellHistoryPicture::short4)
                                 .toList(),
-                        Words.of("axis.cells"))
-                .ticks(List.of(0.0, days), List.of("", ""), Words.of("cells.dates", first, last))
+                        words.of("axis.cells"))
+                .ticks(List.of(0.0, days), List.of("", ""), words.of("cells.dates", first, last))
                 .line(xs, scores, Stroke.FAINT);
         for (LocalDate calving : calvings) {
             long day = ChronoUnit.DAYS.between(first, calving);

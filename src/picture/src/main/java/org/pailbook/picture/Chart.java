@@ -10,7 +10,7 @@ import java.util.Locale;
  * <p>No style sheet and no style attribute, so that a page may forbid both; ids begin with the kind of picture, so that several fit in one page.
  */
 final class Chart {
-    private static final int LEFT = 46;
+    private static final int LEFT = 56;
     private static final int RIGHT = 14;
     private static final int BOTTOM = 44;
     private static final int LINE_HEIGHT = 18;
@@ -20,7 +20,7 @@ final class Chart {
     private static final int KEY_SIGN_WIDTH = 26;
 
     private final String kind;
-    private final PictureSize size;
+    private final PictureForm form;
     private final double xMost;
     private final double yMost;
     private final int top;
@@ -49,22 +49,22 @@ final class Chart {
     }
 
     /** @param xMost largest value across; both axes begin at 0 */
-    Chart(String kind, PictureSize size, String title, String description, List<Key> keys, double xMost, double yMost) {
+    Chart(String kind, PictureForm form, String title, String description, List<Key> keys, double xMost, double yMost) {
         this.kind = kind;
-        this.size = size;
+        this.form = form;
         this.xMost = xMost;
         this.yMost = yMost;
         List<String> placedKeys = new ArrayList<>();
-        this.top = (size.isHeaded() ? LINE_HEIGHT + 8 : 4) + LINE_HEIGHT * place(keys, placedKeys) + 8;
+        this.top = (form.isHeaded() ? LINE_HEIGHT + 8 : 4) + LINE_HEIGHT * place(keys, placedKeys) + 8;
         add(
                 "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %d %d\" role=\"img\""
                         + " aria-labelledby=\"%s-title %s-desc\" font-family=\"sans-serif\" font-size=\"13\" fill=\"#111\">%n",
-                size.width(), size.height(), kind, kind);
+                form.width(), form.height(), kind, kind);
         add(
                 "<title id=\"%s-title\">%s</title>%n<desc id=\"%s-desc\">%s</desc>%n",
                 kind, escaped(title), kind, escaped(description));
-        add("<rect width=\"%d\" height=\"%d\" fill=\"#fff\"/>%n", size.width(), size.height());
-        if (size.isHeaded()) {
+        add("<rect width=\"%d\" height=\"%d\" fill=\"#fff\"/>%n", form.width(), form.height());
+        if (form.isHeaded()) {
             add("<text x=\"%d\" y=\"20\" font-weight=\"bold\">%s</text>%n", LEFT, escaped(title));
         }
         placedKeys.forEach(svg::append);
@@ -74,10 +74,10 @@ final class Chart {
     private int place(List<Key> keys, List<String> placed) {
         double x = LEFT;
         int line = 1;
-        int first = size.isHeaded() ? LINE_HEIGHT + 8 : 4;
+        int first = form.isHeaded() ? LINE_HEIGHT + 8 : 4;
         for (Key key : keys) {
             double width = KEY_SIGN_WIDTH + LETTER_WIDTH * key.meaning().length() + 12;
-            if (x > LEFT && x + width > size.width()) {
+            if (x > LEFT && x + width > form.width()) {
                 x = LEFT;
                 line++;
             }
@@ -95,9 +95,9 @@ final class Chart {
             double y = y(values.get(i));
             add(
                     "<path d=\"M%d %.1fH%d\" stroke=\"#ccc\"/><text x=\"%d\" y=\"%.1f\" text-anchor=\"end\">%s</text>%n",
-                    LEFT, y, size.width() - RIGHT, LEFT - 6, y + 4, escaped(labels.get(i)));
+                    LEFT, y, form.width() - RIGHT, LEFT - 6, y + 4, escaped(labels.get(i)));
         }
-        double middle = (top + size.height() - BOTTOM) / 2.0;
+        double middle = (top + form.height() - BOTTOM) / 2.0;
         add(
                 "<text x=\"13\" y=\"%.1f\" transform=\"rotate(-90 13 %.1f)\" text-anchor=\"middle\">%s</text>%n",
                 middle, middle, escaped(axis));
@@ -106,8 +106,8 @@ final class Chart {
 
     /** Labels below, and what the axis is. */
     Chart ticks(List<Double> values, List<String> labels, String axis) {
-        int floor = size.height() - BOTTOM;
-        add("<path d=\"M%d %dH%d\" stroke=\"#111\"/>%n", LEFT, floor, size.width() - RIGHT);
+        int floor = form.height() - BOTTOM;
+        add("<path d=\"M%d %dH%d\" stroke=\"#111\"/>%n", LEFT, floor, form.width() - RIGHT);
         for (int i = 0; i < values.size(); i++) {
             add(
                     "<path d=\"M%.1f %dv5\" stroke=\"#111\"/><text x=\"%.1f\" y=\"%d\" text-anchor=\"middle\">%s</text>%n",
@@ -115,7 +115,7 @@ final class Chart {
         }
         add(
                 "<text x=\"%.1f\" y=\"%d\" text-anchor=\"middle\">%s</text>%n",
-                (LEFT + size.width() - RIGHT) / 2.0, size.height() - 8, escaped(axis));
+                (LEFT + form.width() - RIGHT) / 2.0, form.height() - 8, escaped(axis));
         return this;
     }
 
@@ -151,15 +151,15 @@ final class Chart {
 
     /** A line from floor to top at a place across, with a word beside it, so many lines of text above the floor. */
     Chart post(double x, Stroke stroke, String word, int linesUp) {
-        boolean isLate = x(x) + LETTER_WIDTH * word.length() > size.width() - RIGHT;
+        boolean isLate = x(x) + LETTER_WIDTH * word.length() > form.width() - RIGHT;
         add(
                 "<path d=\"M%.1f %dV%d\" fill=\"none\" %s/><text x=\"%.1f\" y=\"%d\" text-anchor=\"%s\">%s</text>%n",
                 x(x),
                 top,
-                size.height() - BOTTOM,
+                form.height() - BOTTOM,
                 stroke.attributes(),
                 x(x) + (isLate ? -4 : 4),
-                size.height() - BOTTOM - 6 - linesUp * LINE_HEIGHT,
+                form.height() - BOTTOM - 6 - linesUp * LINE_HEIGHT,
                 isLate ? "end" : "start",
                 escaped(word));
         return this;
@@ -178,12 +178,12 @@ final class Chart {
     }
 
     private double x(double value) {
-        return LEFT + value * (size.width() - LEFT - RIGHT) / xMost;
+        return LEFT + value * (form.width() - LEFT - RIGHT) / xMost;
     }
 
     private double y(double value) {
         double inside = Math.max(0, Math.min(yMost, value));
-        return size.height() - BOTTOM - inside * (size.height() - top - BOTTOM) / yMost;
+        return form.height() - BOTTOM - inside * (form.height() - top - BOTTOM) / yMost;
     }
 
     private void add(String form, Object... values) {

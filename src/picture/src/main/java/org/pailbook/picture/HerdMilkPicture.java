@@ -17,7 +17,8 @@ public final class HerdMilkPicture {
     public record Point(LocalDate date, double milkKg) {}
 
     /** @param points by date, two or more of different dates */
-    public static String of(PictureSize size, String title, List<Point> points) {
+    public static String of(PictureForm form, String title, List<Point> points) {
+        Words words = form.words();
         LocalDate first = points.get(0).date();
         LocalDate last = points.get(points.size() - 1).date();
         double days = ChronoUnit.DAYS.between(first, last);
@@ -44,10 +45,10 @@ public final class HerdMilkPicture {
         }
         Chart chart = new Chart(
                         "milk",
-                        size,
+                        form,
                         title,
-                        Words.of("milk.description", points.size(), first, last),
-                        List.of(Chart.Key.of(Mark.DISC, Words.of("milk.key.test"))),
+                        words.of("milk.description", points.size(), first, last),
+                        List.of(Chart.Key.of(Mark.DISC, words.of("milk.key.test"))),
                         days,
                         levels.get(levels.size() - 1))
                 .levels(
@@ -55,8 +56,8 @@ public final class HerdMilkPicture {
                         levels.stream()
                                 .map(level -> String.format(Locale.ENGLISH, "%.0f", level))
                                 .toList(),
-                        Words.of("axis.kgPerDay"))
-                .ticks(ticks, dates, Words.of("milk.axis"))
+                        words.of("axis.kgPerDay"))
+                .ticks(ticks, dates, words.of("milk.axis"))
                 .line(xs, ys, Stroke.FAINT);
         for (int i = 0; i < xs.length; i++) {
             chart.mark(xs[i], ys[i], Mark.DISC);

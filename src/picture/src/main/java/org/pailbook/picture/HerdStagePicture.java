@@ -27,7 +27,8 @@ public final class HerdStagePicture {
     }
 
     /** @param cows tested cows, in any order */
-    public static String of(PictureSize size, String title, List<Point> cows) {
+    public static String of(PictureForm form, String title, List<Point> cows) {
+        Words words = form.words();
         double mostKg = roundedUp(cows.stream().mapToDouble(Point::milkKg).max().orElse(1), KG_BETWEEN_LEVELS);
         double mostDays =
                 roundedUp(cows.stream().mapToDouble(Point::daysInMilk).max().orElse(1), DAYS_BETWEEN_TICKS);
@@ -35,17 +36,17 @@ public final class HerdStagePicture {
         List<Double> ticks = steps(mostDays, DAYS_BETWEEN_TICKS * (int) Math.ceil(mostDays / 600));
         Chart chart = new Chart(
                         "stage",
-                        size,
+                        form,
                         title,
-                        Words.of("stage.description", cows.size()),
+                        words.of("stage.description", cows.size()),
                         List.of(
-                                Chart.Key.of(Mark.RING, Words.of("stage.key.first")),
-                                Chart.Key.of(Mark.TRIANGLE, Words.of("stage.key.second")),
-                                Chart.Key.of(Mark.CROSS, Words.of("stage.key.later"))),
+                                Chart.Key.of(Mark.RING, words.of("stage.key.first")),
+                                Chart.Key.of(Mark.TRIANGLE, words.of("stage.key.second")),
+                                Chart.Key.of(Mark.CROSS, words.of("stage.key.later"))),
                         mostDays,
                         mostKg)
-                .levels(levels, LactationPicture.whole(levels), Words.of("axis.kgPerDay"))
-                .ticks(ticks, LactationPicture.whole(ticks), Words.of("axis.daysInMilk"));
+                .levels(levels, LactationPicture.whole(levels), words.of("axis.kgPerDay"))
+                .ticks(ticks, LactationPicture.whole(ticks), words.of("axis.daysInMilk"));
         cows.forEach(cow -> chart.mark(cow.daysInMilk(), cow.milkKg(), cow.mark()));
         return chart.svg();
     }

@@ -43,13 +43,13 @@ public final class LactationPicture {
 
     /** Draws it without events. */
     public static String of(
-            PictureSize size,
+            PictureForm form,
             String animal,
             Lactation lactation,
             Projection305 projection,
             List<TestDay> later,
             LocalDate asOf) {
-        return of(size, animal, lactation, projection, later, asOf, List.of());
+        return of(form, animal, lactation, projection, later, asOf, List.of());
     }
 
     /**
@@ -62,13 +62,14 @@ public final class LactationPicture {
      * @param moments events of any time; those of the days drawn are shown
      */
     public static String of(
-            PictureSize size,
+            PictureForm form,
             String animal,
             Lactation lactation,
             Projection305 projection,
             List<TestDay> later,
             LocalDate asOf,
             List<Moment> moments) {
+        Words words = form.words();
         List<Moment> shown = moments.stream()
                 .filter(moment -> isDrawn(lactation.daysInMilk(moment.date())))
                 .toList();
@@ -81,10 +82,10 @@ public final class LactationPicture {
         }
         Chart chart = new Chart(
                         "lactation",
-                        size,
-                        title(animal, lactation, projection.milk305(), asOf),
-                        Words.of("lactation.description", projection.tests()),
-                        keys(later, shown),
+                        form,
+                        title(words, animal, lactation, projection.milk305(), asOf),
+                        words.of("lactation.description", projection.tests()),
+                        keys(words, later, shown),
                         LAST_DAY,
                         KG_BETWEEN_LEVELS * Math.ceil(most / KG_BETWEEN_LEVELS))
                 .band(
@@ -92,11 +93,11 @@ public final class LactationPicture {
                         band.stream().mapToDouble(Interval::low).toArray(),
                         band.stream().mapToDouble(Interval::high).toArray())
                 .line(days, kg, Stroke.FULL);
-        frame(chart, most);
-        chart.post(0, Stroke.FAINT, Words.of("lactation.calved", lactation.calvingDate()), 0);
-        lactation.endDate().ifPresent(end -> post(chart, lactation, end, Stroke.DOTTED, "lactation.ended"));
+        frame(chart, words, most);
+        chart.post(0, Stroke.FAINT, words.of("lactation.calved", lactation.calvingDate()), 0);
+        lactation.endDate().ifPresent(end -> post(chart, lactation, end, Stroke.DOTTED, words, "lactation.ended"));
         if (lactation.endDate().isEmpty()) {
-            post(chart, lactation, asOf, Stroke.DASHED, "lactation.today");
+            post(chart, lactation, asOf, Stroke.DASHED, words, "lactation.today");
         }
         marks(chart, lactation, lactation.testDays(), Mark.DISC);
         marks(chart, lactation, later, Mark.RING);
@@ -108,47 +109,48 @@ public final class LactationPicture {
         return day >= 0 && day <= LAST_DAY;
     }
 
-    private static String title(String animal, Lactation lactation, Figure milk, LocalDate asOf) {
+    private static String title(Words words, String animal, Lactation lactation, Figure milk, LocalDate asOf) {
         Interval interval = milk.interval(Coverage.EIGHTY_PERCENT.share()).orElseThrow();
-        return Words.of(
+        return words.of(
                 "lactation.title", animal, lactation.parity(), asOf, milk.orThrow(), interval.low(), interval.high());
     }
 
-    private static List<Chart.Key> keys(List<TestDay> later, List<Moment> moments) {
+    private static List<Chart.Key> keys(Words words, List<TestDay> later, List<Moment> moments) {
         List<Chart.Key> keys = new ArrayList<>(List.of(
-                Chart.Key.of(Mark.DISC, Words.of("lactation.key.test")),
-                Chart.Key.of(Stroke.FULL, Words.of("lactation.key.expected")),
-                Chart.Key.ofBand(Words.of("lactation.key.band"))));
+                Chart.Key.of(Mark.DISC, words.of("lactation.key.test")),
+                Chart.Key.of(Stroke.FULL, words.of("lactation.key.expected")),
+                Chart.Key.ofBand(words.of("lactation.key.band"))));
         if (!later.isEmpty()) {
-            keys.add(Chart.Key.of(Mark.RING, Words.of("lactation.key.later")));
+            keys.add(Chart.Key.of(Mark.RING, words.of("lactation.key.later")));
         }
         for (Event event : Event.values()) {
             if (moments.stream().anyMatch(moment -> moment.event() == event)) {
-                keys.add(Chart.Key.ofLetter(event.letter, Words.of(event.word)));
+                keys.add(Chart.Key.ofLetter(event.letter, words.of(event.word)));
             }
         }
         return keys;
     }
 
-    private static void frame(Chart chart, double mostKg) {
+    private static void frame(Chart chart, Words words, double mostKg) {
         List<Double> levels = IntStream.rangeClosed(0, (int) Math.ceil(mostKg / KG_BETWEEN_LEVELS))
                 .mapToObj(i -> (double) (i * KG_BETWEEN_LEVELS))
                 .toList();
         List<Double> ticks = IntStream.rangeClosed(0, LAST_DAY / DAYS_BETWEEN_TICKS)
                 .mapToObj(i -> (double) (i * DAYS_BETWEEN_TICKS))
                 .toList();
-        chart.levels(levels, whole(levels), Words.of("axis.kgPerDay"))
-                .ticks(ticks, whole(ticks), Words.of("axis.daysInMilk"));
+        chart.levels(levels, whole(levels), words.of("axis.kgPerDay"))
+                .ticks(ticks, whole(ticks), words.of("axis.daysInMilk"));
     }
 
     static List<String> whole(List<Double> values) {
         return values.stream().map(value -> Integer.toString(value.intValue())).toList();
     }
 
-    private static void post(Chart chart, Lactation lactation, LocalDate date, Stroke stroke, String word) {
+    private static void post(
+            Chart chart, Lactation lactation, LocalDate date, Stroke stroke, Words words, String word) {
         int day = lactation.daysInMilk(date);
         if (day > 0 && day <= LAST_DAY) {
-            chart.post(day, stroke, Words.of(word, day), 1);
+            chart.post(day, stroke, words.of(word, day), 1);
         }
     }
 

@@ -8,6 +8,7 @@ import java.io.StringReader;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Random;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
@@ -42,8 +43,8 @@ class PictureLawTest {
         }
     }
 
-    private static String lactation(PictureSize size, String name, Lactation lactation, LocalDate asOf) {
-        return LactationPicture.of(size, name, lactation, projection(lactation, asOf), List.of(), asOf);
+    private static String lactation(PictureForm form, String name, Lactation lactation, LocalDate asOf) {
+        return LactationPicture.of(form, name, lactation, projection(lactation, asOf), List.of(), asOf);
     }
 
     private static Projection305 projection(Lactation lactation, LocalDate asOf) {
@@ -61,14 +62,14 @@ class PictureLawTest {
     @Test
     void everyPictureIsAnImageToldInWordsAndHoldsNoStyleAndNoOutsideAddress() {
         List<String> all = new ArrayList<>();
-        for (PictureSize size : PictureSize.values()) {
+        for (PictureForm form : List.of(PictureForm.PAGE, PictureForm.FILE)) {
             for (String name : NAMES) {
-                all.add(lactation(size, name, tested(3), CALVING.plusDays(100)));
-                all.add(HerdStagePicture.of(size, name, List.of(new HerdStagePicture.Point(40, 31.2, 1))));
+                all.add(lactation(form, name, tested(3), CALVING.plusDays(100)));
+                all.add(HerdStagePicture.of(form, name, List.of(new HerdStagePicture.Point(40, 31.2, 1))));
                 all.add(CellHistoryPicture.of(
-                        size, name, List.of(TestDay.ofMilk(CALVING, 20).withSccThousandPerMl(84)), List.of(CALVING)));
-                all.add(CalibrationPicture.of(size, name, List.of(row(0, 0.7), row(3, 0.9))));
-                all.add(HerdMilkPicture.of(size, name, milkOfTestDays(1_400, 60)));
+                        form, name, List.of(TestDay.ofMilk(CALVING, 20).withSccThousandPerMl(84)), List.of(CALVING)));
+                all.add(CalibrationPicture.of(form, name, List.of(row(0, 0.7), row(3, 0.9))));
+                all.add(HerdMilkPicture.of(form, name, milkOfTestDays(1_400, 60)));
             }
         }
         for (String svg : all) {
@@ -97,7 +98,7 @@ class PictureLawTest {
     @Test
     void theTitleSaysTheFigureAndItsInterval() {
         Projection305 projection = projection(tested(3), CALVING.plusDays(100));
-        String title = parsed(lactation(PictureSize.FILE, "Rosa", tested(3), CALVING.plusDays(100)))
+        String title = parsed(lactation(PictureForm.FILE, "Rosa", tested(3), CALVING.plusDays(100)))
                 .getElementsByTagName("title")
                 .item(0)
                 .getTextContent();
@@ -123,7 +124,7 @@ class PictureLawTest {
                             TestDay.ofMilk(CALVING.plusDays(50), 30),
                             TestDay.ofMilk(CALVING.plusDays(day), kg),
                             TestDay.ofMilk(CALVING.plusDays(250), 10)));
-            NodeList discs = parsed(lactation(PictureSize.FILE, "x", lactation, CALVING.plusDays(300)))
+            NodeList discs = parsed(lactation(PictureForm.FILE, "x", lactation, CALVING.plusDays(300)))
                     .getElementsByTagName("circle");
             // the first stands in the key
             assertThat(discs.getLength()).isEqualTo(4);
@@ -143,21 +144,21 @@ class PictureLawTest {
 
     @Test
     void aCowWithoutTestsAndOneDriedOffAreDrawn() {
-        assertThat(parsed(lactation(PictureSize.PAGE, "new", tested(0), CALVING.plusDays(3)))
+        assertThat(parsed(lactation(PictureForm.PAGE, "new", tested(0), CALVING.plusDays(3)))
                         .getElementsByTagName("circle")
                         .getLength())
                 .isEqualTo(1);
         String dry =
-                lactation(PictureSize.PAGE, "dry", tested(5).withEndDate(CALVING.plusDays(200)), CALVING.plusDays(260));
+                lactation(PictureForm.PAGE, "dry", tested(5).withEndDate(CALVING.plusDays(200)), CALVING.plusDays(260));
         assertThat(dry).contains("last milked, day 200").doesNotContain("day 260");
-        String old = lactation(PictureSize.PAGE, "long", tested(5), CALVING.plusDays(500));
+        String old = lactation(PictureForm.PAGE, "long", tested(5), CALVING.plusDays(500));
         assertThat(old).doesNotContain("day 500");
     }
 
     @Test
     void marksOfTestsWeighedLaterAreHollow() {
         String svg = LactationPicture.of(
-                PictureSize.FILE,
+                PictureForm.FILE,
                 "x",
                 tested(2),
                 projection(tested(2), CALVING.plusDays(60)),
@@ -179,7 +180,7 @@ class PictureLawTest {
     @Test
     void lactationsAreToldApartByShape() {
         String svg = HerdStagePicture.of(
-                PictureSize.PAGE,
+                PictureForm.PAGE,
                 "herd",
                 List.of(
                         new HerdStagePicture.Point(10, 20, 1),
@@ -195,7 +196,7 @@ class PictureLawTest {
     @Test
     void aCellHistoryNeedsACellCount() {
         assertThatThrownBy(() ->
-                        CellHistoryPicture.of(PictureSize.PAGE, "x", List.of(TestDay.ofMilk(CALVING, 20)), List.of()))
+                        CellHistoryPicture.of(PictureForm.PAGE, "x", List.of(TestDay.ofMilk(CALVING, 20)), List.of()))
                 .isInstanceOf(IllegalArgumentException.class);
     }
 
@@ -210,11 +211,11 @@ class PictureLawTest {
     @Test
     void theMilkOfAnyHerdStandsUnderFewLines() {
         for (double kg : new double[] {3, 99, 1_400, 151_000}) {
-            String svg = HerdMilkPicture.of(PictureSize.PAGE, "a herd", milkOfTestDays(kg, 30, 364));
+            String svg = HerdMilkPicture.of(PictureForm.PAGE, "a herd", milkOfTestDays(kg, 30, 364));
             assertThat(svg.split("stroke=\"#ccc\"")).as(kg + " kg").hasSizeBetween(3, 8);
             assertThat(svg.split("<circle")).as(kg + " kg").hasSize(5);
         }
-        assertThatThrownBy(() -> HerdMilkPicture.of(PictureSize.PAGE, "a herd", milkOfTestDays(5)))
+        assertThatThrownBy(() -> HerdMilkPicture.of(PictureForm.PAGE, "a herd", milkOfTestDays(5)))
                 .isInstanceOf(IllegalArgumentException.class);
     }
 
@@ -223,7 +224,7 @@ class PictureLawTest {
         Lactation lactation = tested(3);
         LocalDate asOf = CALVING.plusDays(100);
         String svg = LactationPicture.of(
-                PictureSize.PAGE,
+                PictureForm.PAGE,
                 "a cow",
                 lactation,
                 projection(lactation, asOf),
@@ -235,5 +236,16 @@ class PictureLawTest {
         // once above the curve and once in the key
         assertThat(svg.split(">S</text>")).hasSize(3);
         assertThat(svg).contains(">service</text>").doesNotContain(">T</text>", "treatment");
+    }
+
+    @Test
+    void aPictureSpeaksTheLanguageAskedForAndEnglishWhereAWordIsLacking() {
+        Lactation lactation = tested(3);
+        String portuguese =
+                lactation(PictureForm.PAGE.in(Locale.forLanguageTag("pt-BR")), "7", lactation, CALVING.plusDays(90));
+        assertThat(portuguese).contains(">kg por dia<", ">contraste<", ">days in milk<");
+        assertThat(lactation(PictureForm.PAGE.in(Locale.GERMAN), "7", lactation, CALVING.plusDays(90)))
+                .isEqualTo(lactation(PictureForm.PAGE, "7", lactation, CALVING.plusDays(90)))
+                .contains(">kg per day<", ">test<");
     }
 }

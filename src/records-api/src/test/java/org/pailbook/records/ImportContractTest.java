@@ -239,6 +239,35 @@ class ImportContractTest {
     }
 
     @Test
+    void refusedRowsAreHadAsAFileWithLineAndReasonAndComeInOnceMended() {
+        TestHerd herd = herd();
+        String path = chosen(
+                herd, "Ear tag;Day;Milk yield\n7;2025-11-12;27.4\n99;2025-11-12;20\n8;2025-11-12\n8;2025-13-12;=1+1\n");
+        String trial = rows(check(path, form(read(path))));
+        assertThat(trial).contains(path + "/refused.csv");
+        Response refused = browser().get(path + "/refused.csv");
+        assertThat(refused.statusCode()).isEqualTo(200);
+        assertThat(refused.header("Content-Disposition")).contains("attachment").contains("refused-rows.csv");
+        String[] lines = refused.asString().split("\r\n");
+        assertThat(lines).hasSize(4);
+        assertThat(lines[0]).isEqualTo("\uFEFFline;why;Ear tag;Day;Milk yield");
+        assertThat(lines[1])
+                .startsWith("3;")
+                .contains("is not known in this herd")
+                .endsWith(";99;2025-11-12;20");
+        assertThat(lines[2]).isEqualTo("4;has 2 cells (expected 3);8;2025-11-12");
+        // a spreadsheet would take the last cell for a formula
+        assertThat(lines[3]).startsWith("5;").contains("Day: ", "Milk yield: ").endsWith(";8;2025-13-12;'=1+1");
+        rows(take(path));
+        String mended = chosen(herd, lines[0] + "\n" + lines[1].replace(";99;", ";8;") + "\n");
+        String again = rows(check(mended, form(read(mended))));
+        assertThat(count(again, "New")).isEqualTo("1");
+        assertThat(again).doesNotContain("refused.csv");
+        assertThat(browser().get(mended + "/refused.csv").asString().split("\r\n"))
+                .hasSize(1);
+    }
+
+    @Test
     void whatIsNoTableIsSaidInWords() throws IOException {
         TestHerd herd = herd();
         Map<String, byte[]> bad = new LinkedHashMap<>();

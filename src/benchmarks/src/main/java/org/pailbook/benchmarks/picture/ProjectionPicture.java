@@ -21,7 +21,7 @@ import org.pailbook.lactation.testday.CowHistory;
 import org.pailbook.lactation.testday.Lactation;
 import org.pailbook.lactation.testday.TestDay;
 import org.pailbook.picture.LactationPicture;
-import org.pailbook.picture.PictureSize;
+import org.pailbook.picture.PictureForm;
 
 /**
  * Draws a cow of the sample herd as SVG: her tests, the milk expected of each day of 305, and the band 80 in 100 weights lie in.
@@ -123,6 +123,6 @@ public final class ProjectionPicture {
                         .filter(test -> test.date().isAfter(cow.asOf()))
                         .toList();
         return LactationPicture.of(
-                PictureSize.FILE, cow.animal(), lactation, cow.projection(latest), weighedLater, cow.asOf());
+                PictureForm.FILE, cow.animal(), lactation, cow.projection(latest), weighedLater, cow.asOf());
     }
 }

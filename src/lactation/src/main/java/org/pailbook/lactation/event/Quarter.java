@@ -1,5 +1,7 @@
 package org.pailbook.lactation.event;
 
+import java.util.Locale;
+
 /** A quarter of the udder, seen from behind the cow. */
 public enum Quarter {
     LEFT_FRONT("leftFront"),
@@ -15,5 +17,10 @@ public enum Quarter {
 
     public String wireName() {
         return wireName;
+    }
+
+    /** As people say it: left front. */
+    public String words() {
+        return name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 }

@@ -125,7 +125,7 @@ public final class WithheldMilk {
                 check.at(),
                 Optional.empty(),
                 check.by(),
-                "Foremilk of " + (check.quarter().isEmpty() ? "a quarter not named" : quarter.wireName()) + ": "
+                "Foremilk of " + (check.quarter().isEmpty() ? "a quarter not named" : quarter.words()) + ": "
                         + check.milk().words() + ", " + check.at().toLocalDate() + "; not cleared since."));
     }
 

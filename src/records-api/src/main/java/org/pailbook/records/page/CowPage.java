@@ -16,7 +16,6 @@ import org.pailbook.lactation.testday.CowHistory;
 import org.pailbook.lactation.testday.TestDay;
 import org.pailbook.picture.CellHistoryPicture;
 import org.pailbook.picture.LactationPicture;
-import org.pailbook.picture.PictureSize;
 import org.pailbook.records.computed.KnownCow;
 
 /**
@@ -100,7 +99,7 @@ record CowPage(
                                         + ")"))
                         .orElse(""),
                 found.map(of -> LactationPicture.of(
-                                PictureSize.PAGE,
+                                PageWords.picture(),
                                 cow.name().isEmpty() ? cow.identifier().id() : cow.name(),
                                 of.lactation(),
                                 projection.orElseThrow(),
@@ -201,7 +200,7 @@ record CowPage(
         return counted.isEmpty()
                 ? ""
                 : CellHistoryPicture.of(
-                        PictureSize.PAGE,
+                        PageWords.picture(),
                         PageWords.word("cow.cells"),
                         counted,
                         history.calvings().stream()

@@ -14,7 +14,6 @@ import org.pailbook.lactation.testday.Lactation;
 import org.pailbook.lactation.testday.TestDay;
 import org.pailbook.picture.HerdMilkPicture;
 import org.pailbook.picture.HerdStagePicture;
-import org.pailbook.picture.PictureSize;
 import org.pailbook.records.computed.KnownCow;
 
 /**
@@ -81,7 +80,8 @@ record HerdPage(
                 figures,
                 points.isEmpty()
                         ? ""
-                        : HerdStagePicture.of(PictureSize.PAGE, PageWords.with("herd.picture", shown.asOf()), points),
+                        : HerdStagePicture.of(
+                                PageWords.picture(), PageWords.with("herd.picture", shown.asOf()), points),
                 byDate.entrySet().stream()
                         .limit(MOST_TEST_DATES)
                         .map(entry -> line(entry, shown))
@@ -138,6 +138,6 @@ record HerdPage(
                 .toList();
         return points.size() < 2
                 ? ""
-                : HerdMilkPicture.of(PictureSize.PAGE, PageWords.word("herd.milk.picture"), points);
+                : HerdMilkPicture.of(PageWords.picture(), PageWords.word("herd.milk.picture"), points);
     }
 }

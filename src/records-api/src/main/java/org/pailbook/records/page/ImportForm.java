@@ -17,7 +17,6 @@ import org.pailbook.records.intake.RecordKind;
 import org.pailbook.records.problem.Problem;
 import org.pailbook.records.store.HerdRow;
 import org.pailbook.records.store.KnownAnimals;
-import org.pailbook.records.upload.ColumnLook;
 import org.pailbook.records.upload.FileDates;
 import org.pailbook.records.upload.FileMapping;
 import org.pailbook.records.upload.FileView;
@@ -48,9 +47,11 @@ public class ImportForm {
     private final KindTables kinds;
     private final Remembered remembered;
     private final KnownAnimals animals;
+    private final ImportQuestions questions;
 
     @Inject
-    ImportForm(KindTables kinds, Remembered remembered, KnownAnimals animals) {
+    ImportForm(KindTables kinds, Remembered remembered, KnownAnimals animals, ImportQuestions questions) {
+        this.questions = questions;
         this.kinds = kinds;
         this.remembered = remembered;
         this.animals = animals;
@@ -121,83 +122,6 @@ public class ImportForm {
                 form.text("scheme").orElse(""),
                 form.text("source").orElse(""),
                 form.text("header").map("yes"::equals).orElse(!view.beginsWithData()));
-    }
-
-    /** What is asked of a file, each with its answers and the one given or told by the file itself. */
-    List<ImportPages.Question> questions(FileView view, FileMapping mapping) {
-        List<ImportPages.Question> questions = new ArrayList<>();
-        if (view.beginsWithData()) {
-            questions.add(new ImportPages.Question(
-                    "header",
-                    PageWords.word("import.ask.header"),
-                    String.join(" | ", view.first().get(0)),
-                    choices("import.header.", List.of("no", "yes"), mapping.hasHeader() ? "yes" : "no")));
-        }
-        List<String> headings = view.headings(mapping.hasHeader());
-        Questions.units(view, headings, mapping.columns(), mapping.kind())
-                .values()
-                .forEach(asked -> {
-                    Optional<FileUnit> said =
-                            Optional.ofNullable(mapping.units().get(asked.column()));
-                    FileUnit chosen =
-                            said.orElse(asked.isOdd() ? null : asked.units().get(0));
-                    questions.add(new ImportPages.Question(
-                            "unit." + asked.column(),
-                            PageWords.with("import.ask.unit", headings.get(asked.place())),
-                            (asked.byHeading().isPresent() ? PageWords.word("import.evidence.heading") + " " : "")
-                                    + String.format(
-                                            PageWords.word("import.evidence.unit"),
-                                            TypedNumber.whole(asked.least()),
-                                            TypedNumber.whole(asked.most()),
-                                            TypedNumber.whole(asked.median())),
-                            asked.units().stream()
-                                    .map(unit -> new ImportPages.Choice(
-                                            unit.wireName(), PageWords.word("unit." + unit.wireName()), unit == chosen))
-                                    .toList()));
-                });
-        dates(view, mapping).ifPresent(questions::add);
-        commas(view, mapping).ifPresent(questions::add);
-        return questions;
-    }
-
-    private static Optional<ImportPages.Question> dates(FileView view, FileMapping mapping) {
-        List<ColumnLook> looks = Questions.dates(view, mapping.columns());
-        if (looks.isEmpty()) {
-            return Optional.empty();
-        }
-        String chosen = mapping.dates()
-                .filter(dates -> dates != FileDates.YEAR_FIRST)
-                .or(() -> Questions.toldDates(looks))
-                .map(FileDates::wireName)
-                .orElse("");
-        return Optional.of(new ImportPages.Question(
-                "dates",
-                PageWords.word("import.ask.dates"),
-                PageWords.with("import.evidence.dates", looks.get(0).exampleOfDate()),
-                choices("import.dates.", List.of("day-first", "month-first"), chosen)));
-    }
-
-    private Optional<ImportPages.Question> commas(FileView view, FileMapping mapping) {
-        List<ColumnLook> looks =
-                Questions.commas(view, mapping.columns(), kind(mapping.kind()).columns());
-        if (looks.isEmpty()) {
-            return Optional.empty();
-        }
-        boolean isTold = looks.stream().noneMatch(ColumnLook::hasPoints)
-                && looks.stream().anyMatch(look -> !look.hasOnlyDoubtfulCommas());
-        String chosen =
-                mapping.decimalComma().map(comma -> comma ? "comma" : "point").orElse(isTold ? "comma" : "");
-        return Optional.of(new ImportPages.Question(
-                "decimal",
-                PageWords.word("import.ask.decimal"),
-                PageWords.with("import.evidence.decimal", looks.get(0).exampleWithComma()),
-                choices("import.decimal.", List.of("comma", "point"), chosen)));
-    }
-
-    private static List<ImportPages.Choice> choices(String words, List<String> values, String chosen) {
-        return values.stream()
-                .map(value -> new ImportPages.Choice(value, PageWords.word(words + value), value.equals(chosen)))
-                .toList();
     }
 
     /** The same with what the file itself tells: the answers that stand chosen. */
@@ -286,7 +210,7 @@ public class ImportForm {
                                 kind, PageWords.word("kind." + kind), kind.equals(mapping.kind())))
                         .toList(),
                 lines,
-                questions(view, mapping),
+                questions.of(view, mapping),
                 asksScheme(mapping),
                 mapping.scheme(),
                 mapping.source(),

@@ -115,6 +115,10 @@ final class ImportPages {
             return created + updated;
         }
 
+        public int mostRefused() {
+            return FileJob.MOST_REFUSED;
+        }
+
         public boolean isChangeable() {
             return isTrial && !isRunning && !isBroken && good() > 0;
         }

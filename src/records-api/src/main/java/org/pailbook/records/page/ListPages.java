@@ -7,7 +7,6 @@ import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.projection.ProjectionAccuracy;
 import org.pailbook.lactation.summary.HerdKnowledge;
 import org.pailbook.picture.CalibrationPicture;
-import org.pailbook.picture.PictureSize;
 import org.pailbook.records.computed.KnownCow;
 import org.pailbook.records.store.HerdRow;
 
@@ -81,7 +80,7 @@ final class ListPages {
                     cow.identifier().id(),
                     cow.name(),
                     finding.date().map(LocalDate::toString).orElse(Shown.NONE),
-                    finding.code().meaning(),
+                    PageWords.meaning(finding),
                     finding.seen().orElse(Shown.NONE),
                     finding.expected().orElse(Shown.NONE));
         }
@@ -135,7 +134,7 @@ final class ListPages {
                             knowledge.method().version()),
                     rows.isEmpty()
                             ? ""
-                            : CalibrationPicture.of(PictureSize.PAGE, PageWords.word("accuracy.picture"), rows),
+                            : CalibrationPicture.of(PageWords.picture(), PageWords.word("accuracy.picture"), rows),
                     rows.stream().map(row -> AccuracyLine.of(row, shown)).toList());
         }
     }

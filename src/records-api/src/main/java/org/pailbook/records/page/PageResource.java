@@ -39,6 +39,8 @@ import org.pailbook.records.store.TestDayRow;
 @Produces({"text/html; charset=utf-8", MediaType.WILDCARD})
 public class PageResource {
     /** Status of a form sent back with what is wrong in it. */
+    static final int GONE = 410;
+
     static final int NOT_ACCEPTED = 422;
 
     private static final int LATEST = 0;

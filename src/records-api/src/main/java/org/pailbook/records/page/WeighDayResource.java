@@ -18,19 +18,12 @@ import jakarta.ws.rs.core.Response;
 import java.io.InputStream;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.eclipse.microprofile.openapi.annotations.Operation;
-import org.pailbook.records.access.Caller;
-import org.pailbook.records.access.HerdAccess;
 import org.pailbook.records.access.WithSession;
-import org.pailbook.records.entry.DayTotals;
 import org.pailbook.records.entry.EntryChoice;
 import org.pailbook.records.entry.SheetCell;
-import org.pailbook.records.entry.SheetChoices;
-import org.pailbook.records.entry.SheetOrder;
-import org.pailbook.records.entry.SheetRow;
 import org.pailbook.records.entry.WeighDaySheets;
 import org.pailbook.records.problem.Problem;
 import org.pailbook.records.problem.ProblemCode;
@@ -46,30 +39,15 @@ import org.pailbook.records.wire.StrictJson;
 public class WeighDayResource {
     private static final int MOST_ROWS = 100;
 
-    private final HerdAccess access;
-    private final Caller caller;
-    private final PageDesk desk;
+    private final WeighDayDesk desk;
     private final WeighDaySheets sheets;
-    private final SheetChoices choices;
     private final SheetEntry entry;
-    private final DayTotals totals;
 
     @Inject
-    WeighDayResource(
-            HerdAccess access,
-            Caller caller,
-            PageDesk desk,
-            WeighDaySheets sheets,
-            SheetChoices choices,
-            SheetEntry entry,
-            DayTotals totals) {
-        this.access = access;
-        this.caller = caller;
+    WeighDayResource(WeighDayDesk desk, WeighDaySheets sheets, SheetEntry entry) {
         this.desk = desk;
         this.sheets = sheets;
-        this.choices = choices;
         this.entry = entry;
-        this.totals = totals;
     }
 
     @GET
@@ -79,13 +57,13 @@ public class WeighDayResource {
             @BeanParam PageQuery query,
             @QueryParam("page") String page,
             @QueryParam("saved") String saved) {
-        Shown shown = desk.shown(access.toRead(herdCode), query);
+        Shown shown = desk.toRead(herdCode, query);
         return sheet(shown, PageQuery.number("page", page, 1), Map.of(), PageQuery.number("saved", saved, 0), 200);
     }
 
     private Response sheet(
             Shown shown, int part, Map<String, Map<SheetCell, SheetEntry.Told>> told, int saved, int status) {
-        EntryChoice choice = choice(shown.herd());
+        EntryChoice choice = desk.choice(shown.herd());
         WeighDayPage page = WeighDayPage.of(
                 shown, shown.mayWrite(), choice, sheets.of(shown.herd(), shown.asOf(), choice, part), told, saved);
         return PageResource.htmlWithScript(Templates.weighDay(page), status);
@@ -96,10 +74,10 @@ public class WeighDayResource {
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     @Operation(hidden = true)
     public Response postSheet(@PathParam("herd") String herdCode, InputStream body) {
-        HerdRow herd = access.toWrite(herdCode);
+        HerdRow herd = desk.toWrite(herdCode);
         FormFields form = FormFields.read(body);
-        Shown shown = shown(herd, form);
-        SheetEntry.On sheet = on(shown, milkings(form.required("milkings")));
+        Shown shown = desk.shown(herd, form);
+        SheetEntry.On sheet = on(shown, WeighDayDesk.milkings(form.required("milkings")));
         Map<String, Map<SheetCell, SheetEntry.Told>> told = entry.take(sheet, changed(form, sheet.units()));
         int part = PageQuery.number("page", form.text("page").orElse(null), 1);
         boolean isPlain = told.values().stream()
@@ -122,7 +100,7 @@ public class WeighDayResource {
             if (parts.length != 3 || !parts[0].equals("c")) {
                 continue;
             }
-            SheetCell cell = SheetCell.of(parts[2]).orElseThrow(() -> noSuchField(name));
+            SheetCell cell = SheetCell.of(parts[2]).orElseThrow(() -> WeighDayDesk.noSuchField(name));
             SheetEntry.Typed typed = new SheetEntry.Typed(
                     form.text(name).orElse(""),
                     form.text(SheetUnits.seenName(cell, parts[1])).orElse(""));
@@ -145,11 +123,12 @@ public class WeighDayResource {
     @Produces(MediaType.APPLICATION_JSON)
     @Operation(hidden = true)
     public Response postRows(@PathParam("herd") String herdCode, InputStream body) {
-        HerdRow herd = access.toWrite(herdCode);
+        HerdRow herd = desk.toWrite(herdCode);
         ObjectNode sent = StrictJson.object(new LimitedBody(body, LimitedBody.ONE_RECORD));
         Shown shown = desk.shown(
                 herd, PageQuery.of(sent.path("date").asText(), sent.path("unit").asText()));
-        SheetEntry.On sheet = on(shown, milkings(sent.path("milkings").asText()));
+        SheetEntry.On sheet =
+                on(shown, WeighDayDesk.milkings(sent.path("milkings").asText()));
         Map<String, Map<SheetCell, SheetEntry.Typed>> rows = new LinkedHashMap<>();
         if (sent.path("rows").size() > MOST_ROWS) {
             throw new Problem(ProblemCode.TOO_LARGE, "Send at most " + MOST_ROWS + " rows at once.");
@@ -158,7 +137,8 @@ public class WeighDayResource {
             Map<SheetCell, SheetEntry.Typed> cells =
                     rows.computeIfAbsent(row.path("animal").asText(), any -> new EnumMap<>(SheetCell.class));
             row.path("cells").properties().forEach(field -> {
-                SheetCell cell = SheetCell.of(field.getKey()).orElseThrow(() -> noSuchField(field.getKey()));
+                SheetCell cell =
+                        SheetCell.of(field.getKey()).orElseThrow(() -> WeighDayDesk.noSuchField(field.getKey()));
                 cells.put(
                         cell,
                         new SheetEntry.Typed(
@@ -184,101 +164,7 @@ public class WeighDayResource {
         return answer;
     }
 
-    /** Keeps how the sheet is to look. */
-    @POST
-    @Path("/choice")
-    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
-    @Operation(hidden = true)
-    public Response postChoice(@PathParam("herd") String herdCode, InputStream body) {
-        HerdRow herd = access.toWrite(herdCode);
-        FormFields form = FormFields.read(body);
-        Shown shown = shown(herd, form);
-        SheetOrder order = SheetOrder.of(form.required("order")).orElseThrow(() -> noSuchField("order"));
-        choices.keep(
-                herd,
-                caller.keyId(),
-                new EntryChoice(order, milkings(form.required("milkings")), form.has("samples"), List.of()));
-        return PageResource.to(shown.page("/weigh-day"));
-    }
-
-    @GET
-    @Path("/order")
-    @Operation(hidden = true)
-    public Response getOrder(@PathParam("herd") String herdCode, @BeanParam PageQuery query) {
-        Shown shown = desk.shown(access.toRead(herdCode), query);
-        List<String> tags = sheets.order(shown.herd(), shown.asOf(), choice(shown.herd())).stream()
-                .map(row -> row.identifier().id())
-                .toList();
-        return order(shown, tags, List.of(), 200);
-    }
-
-    private Response order(Shown shown, List<String> tags, List<String> unknown, int status) {
-        return PageResource.html(
-                Templates.weighDayOrder(new WeighDayOrderPage(
-                        shown, shown.mayWrite(), String.join("\n", tags), Math.min(30, tags.size() + 1), unknown)),
-                status);
-    }
-
-    /** Keeps an order written down; nothing is kept while a line names no cow in milk. */
-    @POST
-    @Path("/order")
-    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
-    @Operation(hidden = true)
-    public Response postOrder(@PathParam("herd") String herdCode, InputStream body) {
-        HerdRow herd = access.toWrite(herdCode);
-        FormFields form = FormFields.read(body);
-        Shown shown = shown(herd, form);
-        Map<String, String> idsByTag = new LinkedHashMap<>();
-        for (SheetRow row : sheets.order(herd, shown.asOf(), EntryChoice.USUAL)) {
-            idsByTag.putIfAbsent(row.identifier().id(), row.animalId());
-        }
-        List<String> lines = form.text("tags")
-                .orElse("")
-                .lines()
-                .map(String::strip)
-                .filter(line -> !line.isEmpty())
-                .distinct()
-                .toList();
-        List<String> unknown =
-                lines.stream().filter(line -> !idsByTag.containsKey(line)).toList();
-        if (!unknown.isEmpty()) {
-            return order(shown, lines, unknown, PageResource.NOT_ACCEPTED);
-        }
-        choices.keepOwn(herd, caller.keyId(), lines.stream().map(idsByTag::get).toList());
-        return PageResource.to(shown.page("/weigh-day"));
-    }
-
-    @GET
-    @Path("/total")
-    @Operation(hidden = true)
-    public Response getTotal(@PathParam("herd") String herdCode, @BeanParam PageQuery query) {
-        Shown shown = desk.shown(access.toRead(herdCode), query);
-        return PageResource.html(Templates.weighDayTotal(WeighDayTotalPage.of(
-                shown,
-                totals.of(shown.herd(), shown.asOf(), choice(shown.herd()).milkings()))));
-    }
-
-    /** As the form was shown when it was filled in. */
-    private Shown shown(HerdRow herd, FormFields form) {
-        return desk.shown(herd, PageQuery.of(form.required("asOf"), form.required("unit")));
-    }
-
-    private EntryChoice choice(HerdRow herd) {
-        return choices.of(herd, caller.keyId());
-    }
-
     private SheetEntry.On on(Shown shown, int milkings) {
-        return new SheetEntry.On(shown.herd(), shown.asOf(), milkings, new SheetUnits(shown.unit()), caller.keyId());
-    }
-
-    private static int milkings(String text) {
-        if (!text.matches("[123]")) {
-            throw noSuchField("milkings");
-        }
-        return Integer.parseInt(text);
-    }
-
-    private static Problem noSuchField(String name) {
-        return new Problem(ProblemCode.MALFORMED_FORM, "The field " + name + " is not one of this form.");
+        return new SheetEntry.On(shown.herd(), shown.asOf(), milkings, new SheetUnits(shown.unit()), desk.keyId());
     }
 }

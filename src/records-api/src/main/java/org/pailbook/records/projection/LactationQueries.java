@@ -22,7 +22,7 @@ import org.pailbook.lactation.summary.CowOnDay;
 import org.pailbook.lactation.testday.AssembledLactation;
 import org.pailbook.lactation.testday.Lactation;
 import org.pailbook.picture.LactationPicture;
-import org.pailbook.picture.PictureSize;
+import org.pailbook.picture.PictureForm;
 import org.pailbook.records.computed.CurveView;
 import org.pailbook.records.computed.HerdLearning;
 import org.pailbook.records.computed.Subject;
@@ -82,7 +82,7 @@ class LactationQueries {
         CowOnDay cow = taught(herd, record, asOf);
         return find(cow, parity)
                 .map(assembled -> LactationPicture.of(
-                        PictureSize.FILE,
+                        PictureForm.FILE,
                         record.name().orElse(record.shownIdentifier().id()),
                         assembled.lactation(),
                         cow.milkProjection(assembled),

@@ -2,6 +2,7 @@ package org.pailbook.records.upload;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -19,12 +20,20 @@ public final class FileJob {
      * @param column the file's own name of it; empty text for the whole row
      * @param seen as it stood there; empty text if that does not tell
      */
-    public record Told(int line, boolean isError, String column, String seen, String message) {}
+    public record Told(int line, boolean isError, String column, String seen, String message) {
+        String words() {
+            return column.isEmpty() ? message : column + ": " + message;
+        }
+    }
+
+    /** Refused rows that can be had as a file. Ours. */
+    public static final int MOST_REFUSED = 20_000;
 
     private final boolean isTrial;
     private final int total;
     private final Map<Outcome, Integer> counts = new EnumMap<>(Outcome.class);
     private final List<Told> told = new ArrayList<>();
+    private final Map<Integer, String> refused = new LinkedHashMap<>();
     private int done;
     private int warnings;
     private int notTold;
@@ -68,6 +77,11 @@ public final class FileJob {
         return List.copyOf(told);
     }
 
+    /** Why rows were refused, by their lines; the first {@link #MOST_REFUSED} of them. */
+    public synchronized Map<Integer, String> refused() {
+        return Map.copyOf(refused);
+    }
+
     /** Findings beyond those told. */
     public synchronized int notTold() {
         return notTold;
@@ -90,6 +104,9 @@ public final class FileJob {
     }
 
     synchronized void tell(Told one) {
+        if (one.isError() && (refused.size() < MOST_REFUSED || refused.containsKey(one.line()))) {
+            refused.merge(one.line(), one.words(), (first, next) -> first + "; " + next);
+        }
         if (told.size() < MOST_TOLD) {
             told.add(one);
         } else {

@@ -1,39 +1,30 @@
 package org.pailbook.records.browser;
 
-import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Base64;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.locks.LockSupport;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 import java.util.logging.Level;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.Assumptions;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
+import org.openqa.selenium.NoSuchSessionException;
 import org.openqa.selenium.OutputType;
-import org.openqa.selenium.StaleElementReferenceException;
+import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.chrome.ChromeDriver;
-import org.openqa.selenium.chrome.ChromeDriverService;
-import org.openqa.selenium.chrome.ChromeOptions;
 import org.openqa.selenium.interactions.Actions;
 import org.openqa.selenium.logging.LogEntry;
 import org.openqa.selenium.logging.LogType;
-import org.openqa.selenium.logging.LoggingPreferences;
 
 /** Chromium without a window, and what a test wants to know of a page in it. */
 final class Browser implements AutoCloseable {
-    private static final List<String> BINARIES = List.of("/usr/bin/chromium", "/usr/bin/chromium-browser");
-    private static final List<String> DRIVERS = List.of("/usr/bin/chromedriver", "/usr/lib/chromium/chromedriver");
-    private static final String LACKING =
-            "chromium or chromedriver is not on this machine (apt-get install chromium chromium-driver), so the pages were not tried in a browser";
-
     private static final Duration PATIENCE = Duration.ofSeconds(30);
 
     private final ChromeDriver driver;
@@ -51,36 +42,7 @@ final class Browser implements AutoCloseable {
      * @param arguments of Chromium besides the usual ones, as {@code --lang=de}
      */
     static Browser startOrSkip(String address, String... arguments) {
-        Optional<Path> binary = first(BINARIES);
-        Optional<Path> driver = first(DRIVERS);
-        if (binary.isEmpty() || driver.isEmpty()) {
-            if ("true".equals(System.getenv("CI"))) {
-                // a skipped test is easily overlooked among many
-                System.err.println("WARNING: " + LACKING);
-            }
-            Assumptions.abort(LACKING);
-        }
-        ChromeOptions options = new ChromeOptions();
-        options.setBinary(binary.get().toFile());
-        // as root, as in containers, Chromium has no sandbox; the driver must not look for browsers to download
-        options.addArguments("--headless=new", "--no-sandbox", "--disable-dev-shm-usage", "--disable-gpu");
-        options.addArguments("--window-size=1280,900", "--disable-background-networking", "--no-first-run");
-        options.addArguments(arguments);
-        LoggingPreferences logs = new LoggingPreferences();
-        logs.enable(LogType.BROWSER, Level.ALL);
-        logs.enable(LogType.PERFORMANCE, Level.ALL);
-        options.setCapability("goog:loggingPrefs", logs);
-        ChromeDriverService service = new ChromeDriverService.Builder()
-                .usingDriverExecutable(new File(driver.get().toString()))
-                .withEnvironment(Map.of("SE_OFFLINE", "true", "PATH", String.valueOf(System.getenv("PATH"))))
-                .build();
-        ChromeDriver started = new ChromeDriver(service, options);
-        started.manage().timeouts().pageLoadTimeout(Duration.ofSeconds(60)).scriptTimeout(Duration.ofSeconds(60));
-        return new Browser(started, address);
-    }
-
-    private static Optional<Path> first(List<String> paths) {
-        return paths.stream().map(Path::of).filter(Files::isExecutable).findFirst();
+        return new Browser(Chromium.startOrSkip(arguments), address);
     }
 
     ChromeDriver driver() {
@@ -97,7 +59,30 @@ final class Browser implements AutoCloseable {
     /** Signs in with a key as a person does. */
     void signIn(String key) {
         open("/pages/sign-in");
-        driver.findElement(By.id("key")).sendKeys(key, Keys.ENTER);
+        follow(() -> driver.findElement(By.id("key")).sendKeys(key, Keys.ENTER));
+    }
+
+    /**
+     * Does what leads to another page, and waits until the page that was there is gone and the next one is whole. Each click or key that sends a form or
+     * follows a link belongs in here: the driver returns as soon as the key is pressed, when nobody can say which of the two pages is looked at.
+     */
+    void follow(Runnable step) {
+        driver.executeScript("window.pageBefore = true");
+        step.run();
+        waitUntil(
+                () -> (Boolean) driver.executeScript("return !window.pageBefore && document.readyState === 'complete'"),
+                () -> "no other page came after " + driver.getCurrentUrl());
+    }
+
+    /** Presses the button whose text begins so, which leads to another page. */
+    void press(String button) {
+        follow(() -> driver.findElement(By.xpath("//button[starts-with(normalize-space(.), '" + button + "')]"))
+                .click());
+    }
+
+    /** Waits for words that come by themselves, as at the end of work the page looks on at. */
+    void waitForWords(String words) {
+        waitUntil(() -> words().contains(words), () -> "waited for \"" + words + "\", the page says: " + words());
     }
 
     /** Screen of that many CSS pixels; 1280 pixels at 400 % zoom are 320 of them. */
@@ -115,6 +100,12 @@ final class Browser implements AutoCloseable {
     /** Whether scripts of pages run; the tests' own always do. */
     void scripts(boolean run) {
         driver.executeCdpCommand("Emulation.setScriptExecutionDisabled", Map.of("value", !run));
+    }
+
+    /** Pages do not get what has such an address; none: they get all again. */
+    void withhold(String... addresses) {
+        driver.executeCdpCommand("Network.enable", Map.of());
+        driver.executeCdpCommand("Network.setBlockedURLs", Map.of("urls", List.of(addresses)));
     }
 
     /** What the page wrote to the console as error or warning, and what the browser complained of, since it was opened. */
@@ -146,7 +137,7 @@ final class Browser implements AutoCloseable {
                 "return Math.max(0, document.documentElement.scrollWidth - document.documentElement.clientWidth)");
     }
 
-    /** All words that can be read, in their order. */
+    /** All words that can be read, in their order; a blank that does not break is a blank like any other here. */
     String words() {
         return driver.findElement(By.tagName("body"))
                 .getText()
@@ -177,22 +168,34 @@ final class Browser implements AutoCloseable {
         return new ArrayList<>((List<String>) driver.executeScript(walk, "end"));
     }
 
-    /** Waits until something is so, half a minute at most; what there is instead is told. */
+    /** Waits until something is so, half a minute at most; what there is instead is told. A page that changes while it is looked at is looked at again. */
     void waitUntil(BooleanSupplier isSo, Supplier<String> instead) {
         long end = System.nanoTime() + PATIENCE.toNanos();
-        while (true) {
+        WebDriverException changing = null;
+        while (System.nanoTime() < end) {
             try {
                 if (isSo.getAsBoolean()) {
                     return;
                 }
-                if (System.nanoTime() > end) {
-                    throw new AssertionError(instead.get());
-                }
-            } catch (StaleElementReferenceException changing) {
-                // the page is being written anew: look again
+                changing = null;
+            } catch (NoSuchSessionException ended) {
+                throw ended;
+            } catch (WebDriverException now) {
+                // the page goes while it is asked: no such element, a stale one, a script that was cut off
+                changing = now;
             }
             LockSupport.parkNanos(50_000_000);
         }
+        if (changing != null) {
+            throw new AssertionError("the page does not come to rest", changing);
+        }
+        throw new AssertionError(instead.get());
+    }
+
+    /** The page as a PDF file, on the paper its style asks for. */
+    byte[] printed() {
+        Map<String, Object> printed = driver.executeCdpCommand("Page.printToPDF", Map.of("preferCSSPageSize", true));
+        return Base64.getDecoder().decode((String) printed.get("data"));
     }
 
     /** What is to be seen now, as a PNG file, for whoever wants to know why a test failed. */

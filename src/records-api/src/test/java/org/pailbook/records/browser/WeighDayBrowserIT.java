@@ -14,7 +14,6 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInfo;
-import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
@@ -24,10 +23,6 @@ import org.pailbook.records.problem.PackagedService;
 
 /** A weigh day typed in a browser: with the keyboard alone, without a connection, over a closed browser, beside somebody else. */
 @Tag("contract")
-@EnabledIfSystemProperty(
-        named = "pailbook.browser.walks",
-        matches = "true",
-        disabledReason = "its waits for the next page are not yet steady enough for every build")
 class WeighDayBrowserIT {
     private static final String DAY = "2025-11-12";
 
@@ -87,6 +82,10 @@ class WeighDayBrowserIT {
 
     private String state() {
         return browser.driver().findElement(By.id("sheet-state")).getText();
+    }
+
+    private void save() {
+        browser.follow(() -> browser.driver().findElement(By.id("save")).click());
     }
 
     private void waitForState(String begin) {
@@ -269,12 +268,12 @@ class WeighDayBrowserIT {
         openSheet(herd);
         field("2", "am").sendKeys("14,2");
         field("9", "am").sendKeys("1x");
-        browser.driver().findElement(By.id("save")).click();
+        save();
         assertThat(told("9")).contains("is not a number");
         assertThat(field("9", "am").getDomProperty("value")).isEqualTo("1x");
         assertThat(field("2", "am").getDomProperty("value")).isEqualTo("14,2");
         field("9", "am").clear();
-        browser.driver().findElement(By.id("save")).click();
+        save();
         assertThat(browser.words()).contains("Weigh day 2025-11-12");
         assertThat(milkings(herd)).containsExactly("2 am 14.2");
     }

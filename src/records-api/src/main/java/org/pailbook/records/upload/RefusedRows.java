@@ -1,0 +1,39 @@
+package org.pailbook.records.upload;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.pailbook.records.exchange.CsvTable;
+
+/** The rows of a file that were refused: each with its line, why, and as it was, so that it can be mended and brought in again. */
+public final class RefusedRows {
+    private static final String LINE = "line";
+    private static final String WHY = "why";
+
+    private RefusedRows() {}
+
+    /** Writes them as a table with the file's own headings, parted as the file was if by commas or semicolons. */
+    public static void write(PendingFile file, OutputStream out) throws IOException {
+        FileView view = file.view().orElseThrow();
+        boolean hasHeader = file.mapping().orElseThrow().hasHeader();
+        Map<Integer, String> refused = file.job().orElseThrow().refused();
+        List<String> headings = Stream.concat(Stream.of(LINE, WHY), view.headings(hasHeader).stream())
+                .toList();
+        CsvTable rows = new CsvTable(out, view.separator() == ';', headings);
+        try (TextTable table = TextTable.open(file.path(), view.charset(), view.separator())) {
+            for (TextTable.Row row = table.next(); row != null; row = table.next()) {
+                String why = refused.get(row.line());
+                if (why != null) {
+                    rows.cell(row.line()).cell(why);
+                    row.cells().forEach(rows::cell);
+                    rows.endRow();
+                }
+            }
+        } catch (FileFault.Unreadable brokenOff) {
+            // the rows up to there were judged, and the page says where the file breaks off
+        }
+        rows.end();
+    }
+}
