@@ -172,13 +172,13 @@ public final class AnimalKind extends RecordKind<AnimalRow> {
                                 String.class)
                         .setParameter("herd", herd.id)
                         .setParameter("scheme", scheme)
-                        .setParameter("ids", ids)
+                        .setParameter("ids", InParts.oneOrAll(ids))
                         .getResultList())));
         List<AnimalRow> found = new ArrayList<>();
         InParts.of(
                 animalIds,
                 ids -> found.addAll(session.createSelectionQuery("from AnimalRow where id in :ids", AnimalRow.class)
-                        .setParameter("ids", ids)
+                        .setParameter("ids", InParts.oneOrAll(ids))
                         .getResultList()));
         return found;
     }
@@ -191,7 +191,7 @@ public final class AnimalKind extends RecordKind<AnimalRow> {
                 ids -> session.createSelectionQuery(
                                 "from AnimalIdentifierRow where animalId in :ids order by animalId, placeNo",
                                 AnimalIdentifierRow.class)
-                        .setParameter("ids", ids)
+                        .setParameter("ids", InParts.oneOrAll(ids))
                         .getResultList()
                         .forEach(row -> byAnimal.computeIfAbsent(row.animalId, any -> new ArrayList<>())
                                 .add(new AnimalIdentifier(row.scheme, row.identifier))));
@@ -203,7 +203,7 @@ public final class AnimalKind extends RecordKind<AnimalRow> {
         InParts.of(
                 updated.stream().map(animal -> animal.id).toList(),
                 ids -> session.createMutationQuery("delete from AnimalIdentifierRow where animalId in :ids")
-                        .setParameter("ids", ids)
+                        .setParameter("ids", InParts.oneOrAll(ids))
                         .executeUpdate());
         List<AnimalIdentifierRow> rows = new ArrayList<>();
         created.forEach(animal -> rows.addAll(rowsOf(animal)));

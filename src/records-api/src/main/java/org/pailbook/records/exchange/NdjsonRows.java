@@ -41,9 +41,9 @@ final class NdjsonRows implements RowReader {
             ObjectNode object = StrictJson.object(text);
             return new PostedRow(row, line, pointer, object, List.of());
         } catch (Problem unreadable) {
-            String code = unreadable.code() == ProblemCode.VALIDATION_FAILED
-                    ? "not-an-object"
-                    : unreadable.code().code();
+            boolean noObject = unreadable.code() == ProblemCode.VALIDATION_FAILED
+                    || unreadable.code() == ProblemCode.EMPTY_BODY; // the line says null
+            String code = noObject ? "not-an-object" : unreadable.code().code();
             FindingView finding = FindingView.error(code, pointer, "is not one JSON object on a line")
                     .seen(text);
             return new PostedRow(row, line, pointer, null, List.of(finding));

@@ -35,7 +35,7 @@ final class AnimalLookup {
                             "select id from AnimalRow where herdId = :herd and id in :ids and withdrawn = false",
                             String.class)
                     .setParameter("herd", herd.id)
-                    .setParameter("ids", ids)
+                    .setParameter("ids", InParts.oneOrAll(ids))
                     .getResultList()
                     .forEach(id -> found.put(new AnimalReference(null, id), id));
         } else {
@@ -46,7 +46,7 @@ final class AnimalLookup {
                             Object[].class)
                     .setParameter("herd", herd.id)
                     .setParameter("scheme", scheme)
-                    .setParameter("ids", ids)
+                    .setParameter("ids", InParts.oneOrAll(ids))
                     .getResultList()
                     .forEach(row -> found.put(new AnimalReference(scheme, (String) row[0]), (String) row[1]));
         }

@@ -6,6 +6,7 @@ import java.util.List;
 import org.hibernate.StatelessSession;
 import org.pailbook.records.store.DatedRecord;
 import org.pailbook.records.store.HerdRow;
+import org.pailbook.records.store.InParts;
 
 /** A kind of record about the herd as a whole, its tank or its prices; no animal is named. */
 public abstract class HerdRecordKind<E extends DatedRecord> extends DatedKind<E> {
@@ -45,7 +46,10 @@ public abstract class HerdRecordKind<E extends DatedRecord> extends DatedKind<E>
                 .setParameter("herd", herd.id)
                 .setParameter(
                         "dates",
-                        posted.stream().map(record -> record.date).distinct().toList())
+                        InParts.oneOrAll(posted.stream()
+                                .map(record -> record.date)
+                                .distinct()
+                                .toList()))
                 .getResultList();
     }
 

@@ -28,6 +28,7 @@ import org.pailbook.records.wire.FindingView;
 public class RecordIntake {
     private final WriteGate gate;
     private final Clock clock;
+    private final PostLines lines = new PostLines();
 
     @Inject
     RecordIntake(WriteGate gate, Clock clock) {
@@ -47,7 +48,7 @@ public class RecordIntake {
      * @param writtenBy id of the caller's key
      * @param mode whether anything is stored when some or all rows are in error
      * @param memory what the request has read before
-     * @return one outcome for each row, in the order posted
+     * @return one outcome for each row, in the order posted; none if separate posts had to do with one another
      */
     public <E extends StoredRecord> List<RowOutcome<E>> take(
             RecordKind<E> kind,
@@ -66,9 +67,10 @@ public class RecordIntake {
             Settlement<E> settlement = settle(session, kind, herd, turn, posted, null, memory);
             boolean rejected = mode == IntakeMode.ALL_OR_NOTHING
                     && settlement.outcomes().stream().anyMatch(row -> row.outcome() == Outcome.REFUSED);
-            boolean stored = mode != IntakeMode.DRY_RUN && !rejected;
+            boolean entangled = mode == IntakeMode.SEPARATE_POSTS && settlement.isEntangled();
+            boolean stored = mode != IntakeMode.DRY_RUN && !rejected && !entangled;
             memory.taken(kind, stored ? settlement.write(session, herd, writtenBy, turn) : turn.lastChange());
-            return settlement.outcomes();
+            return entangled ? List.of() : settlement.outcomes();
         });
     }
 
@@ -165,8 +167,31 @@ public class RecordIntake {
         });
     }
 
-    /** The outcome of the only row of a request. */
+    /** The outcome of the only row of a request; stored together with rows of other requests that wait at the same time. */
     public <E extends StoredRecord> RowOutcome<E> takeOne(
+            RecordKind<E> kind, HerdRow herd, String writtenBy, PostedRow row) {
+        Posted<E> posted = kind.read(row, herd.zone());
+        if (posted.isRefused()) {
+            return RowOutcome.of(posted, Outcome.REFUSED, null);
+        }
+        if (!kind.namesAnimal()) {
+            return takeAlone(kind, herd, writtenBy, row);
+        }
+        return lines.take(
+                new PostLines.Place(kind.name(), herd.id, writtenBy),
+                row,
+                rows -> rows.size() == 1
+                        ? List.of(takeAlone(kind, herd, writtenBy, rows.get(0)))
+                        : take(
+                                kind,
+                                herd,
+                                writtenBy,
+                                read(kind, herd, rows),
+                                IntakeMode.SEPARATE_POSTS,
+                                new HerdMemory()));
+    }
+
+    private <E extends StoredRecord> RowOutcome<E> takeAlone(
             RecordKind<E> kind, HerdRow herd, String writtenBy, PostedRow row) {
         List<Posted<E>> posted = read(kind, herd, List.of(row));
         return take(kind, herd, writtenBy, posted, IntakeMode.STORE_GOOD_ROWS, new HerdMemory())

@@ -3,6 +3,7 @@ package org.pailbook.records.intake;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.Iterator;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -10,6 +11,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import org.hibernate.StatelessSession;
+import org.pailbook.records.store.AnimalEvent;
 import org.pailbook.records.store.ChangeTurn;
 import org.pailbook.records.store.HerdRow;
 import org.pailbook.records.store.NewRows;
@@ -39,6 +41,19 @@ final class Settlement<E extends StoredRecord> {
     /** One for each row settled so far, in order. */
     List<RowOutcome<E>> outcomes() {
         return outcomes;
+    }
+
+    /** Whether two rows name the same animal or have a key in common, so that it matters which came first. */
+    boolean isEntangled() {
+        Set<String> animals = new HashSet<>();
+        boolean sameAnimal = taken.stream()
+                .map(one -> one.row.record)
+                .anyMatch(record -> record instanceof AnimalEvent event && !animals.add(event.animalId));
+        return sameAnimal
+                || outcomes.stream()
+                        .anyMatch(row -> row.outcome() == Outcome.SUPERSEDED
+                                || row.findings().stream()
+                                        .anyMatch(finding -> finding.code().equals("key-conflict")));
     }
 
     /** A row that is to replace that record and no other one. */

@@ -45,7 +45,7 @@ final class StoredBefore<E extends StoredRecord> {
                                 kind.entity())
                         .setParameter("herd", herd.id)
                         .setParameter("source", source)
-                        .setParameter("ids", ids)
+                        .setParameter("ids", InParts.oneOrAll(ids))
                         .getResultList()
                         .forEach(record -> found.put(record.id, record))));
         InParts.of(

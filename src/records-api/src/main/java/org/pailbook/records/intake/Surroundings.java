@@ -48,7 +48,7 @@ public final class Surroundings {
                             "select id, birthDate from AnimalRow where herdId = :herd and id in :ids and birthDate is not null",
                             Object[].class)
                     .setParameter("herd", herd.id)
-                    .setParameter("ids", some)
+                    .setParameter("ids", InParts.oneOrAll(some))
                     .getResultList()
                     .forEach(row -> births.put((String) row[0], (LocalDate) row[1]));
             loadDays(session, herd, some, "CalvingRow", calvings);
@@ -65,7 +65,7 @@ public final class Surroundings {
                                 + " and withdrawn = false and returnedOn is not null",
                         Object[].class)
                 .setParameter("herd", herd.id)
-                .setParameter("ids", animalIds)
+                .setParameter("ids", InParts.oneOrAll(animalIds))
                 .getResultList()
                 .forEach(row -> noteReturn((String) row[0], (LocalDate) row[1], (LocalDate) row[2]));
     }
@@ -81,7 +81,7 @@ public final class Surroundings {
                                 + " where herdId = :herd and animalId in :ids and withdrawn = false",
                         Object[].class)
                 .setParameter("herd", herd.id)
-                .setParameter("ids", animalIds)
+                .setParameter("ids", InParts.oneOrAll(animalIds))
                 .getResultList();
         for (Object[] row : rows) {
             note(into, (String) row[0], (LocalDate) row[1], (String) row[2]);

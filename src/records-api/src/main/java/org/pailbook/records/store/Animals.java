@@ -102,7 +102,7 @@ public class Animals implements PanacheRepositoryBase<AnimalRow, String> {
                 ids -> found.addAll(entities.createQuery(
                                 "from AnimalIdentifierRow where animalId in :ids order by animalId, placeNo",
                                 AnimalIdentifierRow.class)
-                        .setParameter("ids", ids)
+                        .setParameter("ids", InParts.oneOrAll(ids))
                         .getResultList()));
         return found;
     }

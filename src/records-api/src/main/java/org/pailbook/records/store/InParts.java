@@ -21,4 +21,12 @@ public final class InParts {
             query.accept(all.subList(from, Math.min(all.size(), from + MOST_IN_ONE_QUERY)));
         }
     }
+
+    /**
+     * What to bind to a list in a query: a key that is alone as itself. Hibernate keeps its translation of a query for values bound one by one,
+     * and translates anew for every list; for a single post that was most of the time it held the herd's lock.
+     */
+    public static Object oneOrAll(Collection<?> keys) {
+        return keys.size() == 1 ? keys.iterator().next() : keys;
+    }
 }

@@ -108,7 +108,7 @@ public class Versions {
                 ids -> entities.createQuery(
                                 "select recordId, version from SupersededVersionRow where recordId in :ids and withdrawn = true",
                                 Object[].class)
-                        .setParameter("ids", ids)
+                        .setParameter("ids", InParts.oneOrAll(ids))
                         .getResultList()
                         .forEach(row ->
                                 withdrawals.add(new SupersededVersionRow.Key((String) row[0], (Integer) row[1]))));

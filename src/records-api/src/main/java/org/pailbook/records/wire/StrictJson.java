@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.databind.DeserializationFeature;
@@ -83,11 +84,15 @@ public final class StrictJson {
         if (parser.nextToken() == null) {
             throw new Problem(ProblemCode.EMPTY_BODY, "Send one JSON object.");
         }
+        boolean nothing = parser.currentToken() == JsonToken.VALUE_NULL;
         JsonNode node = value(parser);
         if (parser.nextToken() != null) {
             throw new Problem(
                     ProblemCode.MALFORMED_JSON,
                     "There is more text after the JSON value, " + place(parser.currentLocation()));
+        }
+        if (nothing) {
+            throw new Problem(ProblemCode.EMPTY_BODY, "Send one JSON object; null is none.");
         }
         return requireObject(node, "");
     }
@@ -158,11 +163,14 @@ public final class StrictJson {
                         "The body has more than " + MOST_TOKENS_AT_ONCE
                                 + " names, values and brackets; send it in parts.");
             }
+            if (message.contains("exceeds the maximum") || message.contains("maximum allowed")) {
+                return new Problem(
+                        ProblemCode.TOO_LARGE,
+                        "A text, number or nesting is beyond the limit, " + place(json.getLocation()));
+            }
             String what = message.startsWith("Duplicate field")
                     ? "A member stands twice in one object"
-                    : message.contains("exceeds the maximum") || message.contains("maximum allowed")
-                            ? "A text, number or nesting is beyond the limit"
-                            : "The JSON breaks off or is not well-formed";
+                    : "The JSON breaks off or is not well-formed";
             return new Problem(ProblemCode.MALFORMED_JSON, what + ", " + place(json.getLocation()));
         }
         if (failure.getCause() instanceof Problem problem) {

@@ -1,0 +1,129 @@
+package org.pailbook.records.intake;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.concurrent.ConcurrentMap;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.locks.ReentrantLock;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.pailbook.records.problem.Problem;
+import org.pailbook.records.problem.ProblemCode;
+import org.pailbook.records.store.StoredRecord;
+
+/**
+ * Lines in which single posts wait for their turn. Whoever comes to the head stores those behind as well, in one transaction, so that one lock
+ * of the herd and one commit serve all that waited while another was storing. Nobody is answered before that commit; where the rows have to do
+ * with one another, or storing them together fails, each is stored by itself, in order.
+ */
+final class PostLines {
+    private static final int MOST_TOGETHER = 64;
+    private static final long LONGEST_WAIT_SECONDS = 30;
+
+    /** Whose posts wait in one line. */
+    record Place(String kind, String herdId, String writtenBy) {}
+
+    private record Waiting<E extends StoredRecord>(PostedRow row, CompletableFuture<RowOutcome<E>> outcome) {}
+
+    private static final class Line<E extends StoredRecord> {
+        final ReentrantLock turn = new ReentrantLock(true);
+        final ConcurrentLinkedQueue<Waiting<E>> waiting = new ConcurrentLinkedQueue<>();
+        int users;
+    }
+
+    private final ConcurrentMap<Place, Line<?>> lines = new ConcurrentHashMap<>();
+
+    /** @param storing stores rows in one transaction and tells their outcomes in order; none if they have to do with one another */
+    <E extends StoredRecord> RowOutcome<E> take(
+            Place place, PostedRow row, Function<List<PostedRow>, List<RowOutcome<E>>> storing) {
+        Line<E> line = enter(place);
+        try {
+            Waiting<E> mine = new Waiting<>(row, new CompletableFuture<>());
+            line.waiting.add(mine);
+            if (awaitTurn(line)) {
+                try {
+                    while (!mine.outcome.isDone()) {
+                        storeTogether(line, storing);
+                    }
+                } finally {
+                    line.turn.unlock();
+                }
+            } else if (line.waiting.remove(mine)) {
+                throw new Problem(ProblemCode.BUSY, "Other writes took too long; try again.")
+                        .withHeader("Retry-After", "2");
+            }
+            return mine.outcome.join();
+        } catch (CompletionException failed) {
+            if (failed.getCause() instanceof RuntimeException why) {
+                throw why;
+            }
+            throw failed;
+        } finally {
+            leave(place);
+        }
+    }
+
+    private static <E extends StoredRecord> void storeTogether(
+            Line<E> line, Function<List<PostedRow>, List<RowOutcome<E>>> storing) {
+        List<Waiting<E>> group = new ArrayList<>();
+        while (group.size() < MOST_TOGETHER && !line.waiting.isEmpty()) {
+            Waiting<E> next = line.waiting.poll();
+            if (next != null) {
+                group.add(next);
+            }
+        }
+        if (group.size() < 2 || !storedAsOne(group, storing)) {
+            group.forEach(one -> storeAlone(one, storing));
+        }
+    }
+
+    private static <E extends StoredRecord> boolean storedAsOne(
+            List<Waiting<E>> group, Function<List<PostedRow>, List<RowOutcome<E>>> storing) {
+        List<RowOutcome<E>> outcomes;
+        try {
+            outcomes = storing.apply(group.stream().map(Waiting::row).collect(Collectors.toList()));
+        } catch (RuntimeException | Error together) {
+            return false; // each is tried by itself, and told what is wrong with it
+        }
+        for (int i = 0; i < outcomes.size(); i++) {
+            group.get(i).outcome.complete(outcomes.get(i));
+        }
+        return !outcomes.isEmpty();
+    }
+
+    private static <E extends StoredRecord> void storeAlone(
+            Waiting<E> one, Function<List<PostedRow>, List<RowOutcome<E>>> storing) {
+        try {
+            one.outcome.complete(storing.apply(List.of(one.row)).get(0));
+        } catch (RuntimeException | Error failed) {
+            one.outcome.completeExceptionally(failed);
+        }
+    }
+
+    private static boolean awaitTurn(Line<?> line) {
+        try {
+            return line.turn.tryLock(LONGEST_WAIT_SECONDS, TimeUnit.SECONDS);
+        } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
+            return false;
+        }
+    }
+
+    /** A place tells the kind, so the line it finds holds rows of that kind. */
+    @SuppressWarnings("unchecked")
+    private <E extends StoredRecord> Line<E> enter(Place place) {
+        return (Line<E>) lines.compute(place, (any, line) -> {
+            Line<?> entered = line == null ? new Line<E>() : line;
+            entered.users++;
+            return entered;
+        });
+    }
+
+    private void leave(Place place) {
+        lines.computeIfPresent(place, (any, line) -> --line.users == 0 ? null : line);
+    }
+}

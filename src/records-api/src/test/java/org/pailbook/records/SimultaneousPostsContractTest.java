@@ -1,0 +1,56 @@
+package org.pailbook.records;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.quarkus.test.junit.QuarkusTest;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import org.junit.jupiter.api.Test;
+
+/** Single posts that come at the same time may be stored by one commit; each is answered as if it had come alone. */
+@QuarkusTest
+class SimultaneousPostsContractTest {
+    private static final int WRITERS = 8;
+
+    @Test
+    void eachOfManyPostsIsAnsweredForItself() throws Exception {
+        TestHerd herd = TestHerd.make();
+        for (int cow = 0; cow < 10; cow++) {
+            herd.post(
+                            "animals",
+                            "{\"identifiers\":[" + TestHerd.animal("A" + cow) + "," + TestHerd.animal("B" + cow) + "]}")
+                    .expecting(201);
+        }
+        List<Callable<Answer>> posts = new ArrayList<>();
+        for (int day = 1; day <= 20; day++) {
+            String date = "2025-01-%02d".formatted(day);
+            for (int cow = 0; cow < 10; cow++) {
+                // the same cow twice by her two names, with the same values, and one row that is refused
+                for (String name : List.of("A" + cow, "B" + cow)) {
+                    posts.add(() -> herd.post("test-days", TestHerd.testDayJson(name, date, 20)));
+                }
+            }
+            posts.add(() -> herd.post("test-days", TestHerd.testDayJson("A0", date, -5)));
+            posts.add(() -> herd.post("test-days", TestHerd.testDayJson("unknown", date, 20)));
+        }
+        ExecutorService writers = Executors.newFixedThreadPool(WRITERS);
+        List<Integer> statuses = new ArrayList<>();
+        try {
+            for (Future<Answer> answer : writers.invokeAll(posts)) {
+                statuses.add(answer.get().status());
+            }
+        } finally {
+            writers.shutdown();
+        }
+
+        assertThat(statuses).filteredOn(status -> status == 201).hasSize(200);
+        assertThat(statuses).filteredOn(status -> status == 200).hasSize(200);
+        assertThat(statuses).filteredOn(status -> status == 422).hasSize(40);
+        Answer changes = herd.get("/changes?after=0&limit=1000").expecting(200);
+        assertThat(changes.countAt("/nextAfter")).isEqualTo(10 + 200);
+    }
+}
