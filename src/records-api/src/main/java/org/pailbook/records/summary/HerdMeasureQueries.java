@@ -36,6 +36,7 @@ import org.pailbook.records.store.Events;
 import org.pailbook.records.store.HerdRow;
 import org.pailbook.records.wire.FigureView;
 import org.pailbook.records.wire.MeasuredView;
+import org.pailbook.records.wire.OrNull;
 
 /** A herd's measures from what is recorded. */
 @ApplicationScoped
@@ -236,8 +237,6 @@ class HerdMeasureQueries {
                 what,
                 FigureView.of(now, false),
                 FigureView.of(yearBefore, false),
-                compared.difference().isPresent()
-                        ? (Double) compared.difference().getAsDouble()
-                        : null);
+                OrNull.of(compared.difference()));
     }
 }

@@ -9,7 +9,6 @@ import java.util.Comparator;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.pailbook.lactation.correctedmilk.CorrectedMilkFormulas;
 import org.pailbook.lactation.figure.Figure;
@@ -32,6 +31,7 @@ import org.pailbook.records.store.HerdRow;
 import org.pailbook.records.wire.AsOf;
 import org.pailbook.records.wire.FigureView;
 import org.pailbook.records.wire.FigureView.WarningView;
+import org.pailbook.records.wire.OrNull;
 
 /** Computes summaries from what is recorded. */
 @ApplicationScoped
@@ -147,8 +147,8 @@ class SummaryQueries {
                 latest.lactation().parity(),
                 cow.daysInMilk().orElseThrow(),
                 last.map(test -> test.date().toString()).orElse(null),
-                last.map(test -> boxed(test.milkKg())).orElse(null),
-                boxed(accumulated.value()),
+                last.map(test -> OrNull.of(test.milkKg())).orElse(null),
+                OrNull.of(accumulated.value()),
                 projected.orThrow(),
                 ends(projected, Coverage.EIGHTY_PERCENT),
                 ends(projected, Coverage.NINETY_FIVE_PERCENT),
@@ -164,10 +164,10 @@ class SummaryQueries {
         return new CowSummaryView.LastTestView(
                 test.date().toString(),
                 lactation.daysInMilk(test.date()),
-                boxed(test.milkKg()),
-                boxed(test.fatPct()),
-                boxed(test.proteinPct()),
-                boxed(test.sccThousandPerMl()),
+                OrNull.of(test.milkKg()),
+                OrNull.of(test.fatPct()),
+                OrNull.of(test.proteinPct()),
+                OrNull.of(test.sccThousandPerMl()),
                 FigureView.of(CorrectedMilkFormulas.RECOMMENDED.ofTestDay(test, asOf), false),
                 FigureView.of(SomaticCellScore.SCS.ofTestDay(test, asOf), false));
     }
@@ -175,9 +175,5 @@ class SummaryQueries {
     private static FigureView.Ends ends(Figure figure, Coverage coverage) {
         Interval interval = figure.interval(coverage.share()).orElseThrow();
         return new FigureView.Ends(interval.low(), interval.high());
-    }
-
-    private static Double boxed(OptionalDouble value) {
-        return value.isPresent() ? value.getAsDouble() : null;
     }
 }
