@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.Function;
+import org.pailbook.lactation.day.UpTo;
 import org.pailbook.lactation.event.Abortion;
 import org.pailbook.lactation.event.BreedingDecision;
 import org.pailbook.lactation.event.Calving;
@@ -46,27 +47,26 @@ public record BreedingHistory(
     }
 
     private static <E> List<E> sorted(List<E> events, Function<E, LocalDate> date) {
+        if (events.size() < 2) {
+            return List.copyOf(events);
+        }
         return events.stream()
                 .distinct()
                 .sorted(Comparator.comparing(date).thenComparing(Object::toString))
                 .toList();
     }
 
-    private static <E> List<E> upTo(LocalDate day, List<E> events, Function<E, LocalDate> date) {
-        return events.stream().filter(event -> !date.apply(event).isAfter(day)).toList();
-    }
-
     /** What was on record on that day, by the days of the events. */
     public BreedingHistory asOf(LocalDate day) {
         return new BreedingHistory(
                 breed,
-                upTo(day, calvings, Calving::date),
-                upTo(day, inseminations, Insemination::date),
-                upTo(day, checks, PregnancyCheck::date),
-                upTo(day, abortions, Abortion::date),
-                upTo(day, dryOffs, DryOff::date),
-                upTo(day, departures, Departure::date),
-                upTo(day, decisions, BreedingDecision::date));
+                UpTo.day(day, calvings, Calving::date),
+                UpTo.day(day, inseminations, Insemination::date),
+                UpTo.day(day, checks, PregnancyCheck::date),
+                UpTo.day(day, abortions, Abortion::date),
+                UpTo.day(day, dryOffs, DryOff::date),
+                UpTo.day(day, departures, Departure::date),
+                UpTo.day(day, decisions, BreedingDecision::date));
     }
 
     public BreedingHistory withBreed(String name) {

@@ -89,7 +89,10 @@ final class DaysAtRisk {
     }
 
     private long days(LocalDate first, LocalDate last) {
-        long aside = putAside.stream().mapToLong(time -> time.days(first, last)).sum();
+        long aside = 0;
+        for (PutAside time : putAside) {
+            aside += time.days(first, last);
+        }
         return Math.max(0, ChronoUnit.DAYS.between(first, last) + 1) - aside;
     }
 
@@ -119,9 +122,10 @@ final class DaysAtRisk {
 
     /** Conceptions at risk from one day to another. */
     int conceptions(LocalDate first, LocalDate last) {
-        return (int) runs.stream()
-                .filter(Run::conceived)
-                .filter(run -> !run.to().isBefore(first) && !run.to().isAfter(last))
-                .count();
+        int count = 0;
+        for (Run run : runs) {
+            count += run.conceived() && !run.to().isBefore(first) && !run.to().isAfter(last) ? 1 : 0;
+        }
+        return count;
     }
 }

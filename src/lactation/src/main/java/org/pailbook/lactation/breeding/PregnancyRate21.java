@@ -3,6 +3,7 @@ package org.pailbook.lactation.breeding;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.pailbook.lactation.breeding.CountedService.Outcome;
 
 /**
@@ -61,7 +62,14 @@ public final class PregnancyRate21 {
     }
 
     /** A period of a cow that calved, her days at risk worked out once for all cycles. */
-    private record AtRisk(BreedingPeriod period, LocalDate waitingEnd, DaysAtRisk days) {}
+    private record AtRisk(BreedingPeriod period, LocalDate waitingEnd, DaysAtRisk days) {
+        /** Whether any day of the period lies in a cycle; if not, nothing of it is counted there. */
+        boolean touches(LocalDate first, LocalDate last) {
+            return !period.calving().orElseThrow().isAfter(last)
+                    && (period.nextCalving().isEmpty()
+                            || !period.nextCalving().get().isBefore(first));
+        }
+    }
 
     private PregnancyRate21(List<Cycle> cycles) {
         this.cycles = List.copyOf(cycles);
@@ -95,6 +103,9 @@ public final class PregnancyRate21 {
         int cowDays = 0;
         int conceptions = 0;
         for (AtRisk cow : cows) {
+            if (!cow.touches(first, last)) {
+                continue;
+            }
             BreedingPeriod period = cow.period();
             DaysAtRisk risk = cow.days();
             int atRisk = risk.conceptions(first, last);
@@ -108,26 +119,32 @@ public final class PregnancyRate21 {
             eligible++;
             uncounted += all - Math.min(1, atRisk);
             LocalDate from = cow.waitingEnd().isAfter(first) ? cow.waitingEnd() : first;
-            served += period.services().stream().anyMatch(service -> isIn(service, from, last)) ? 1 : 0;
-            if (atRisk > 0) {
-                pregnant++;
-            } else if (period.services().stream()
-                    .anyMatch(service -> service.outcome() == Outcome.UNKNOWN && isIn(service, from, last))) {
-                pending++;
+            boolean isServed = false;
+            boolean isUnknown = false;
+            for (CountedService service : period.services()) {
+                if (isIn(service.date(), from, last)) {
+                    isServed = true;
+                    isUnknown |= service.outcome() == Outcome.UNKNOWN;
+                }
             }
+            served += isServed ? 1 : 0;
+            pregnant += atRisk > 0 ? 1 : 0;
+            pending += atRisk == 0 && isUnknown ? 1 : 0;
         }
         return new Cycle(first, last, eligible, served, pregnant, pending, uncounted, cowDays, conceptions);
     }
 
-    private static boolean isIn(CountedService service, LocalDate from, LocalDate to) {
-        return !service.date().isBefore(from) && !service.date().isAfter(to);
+    private static boolean isIn(LocalDate day, LocalDate from, LocalDate to) {
+        return !day.isBefore(from) && !day.isAfter(to);
     }
 
     private static int conceptions(BreedingPeriod period, LocalDate first, LocalDate last) {
-        return (int) period.pregnancies().stream()
-                .flatMap(pregnancy -> pregnancy.conception().stream())
-                .filter(day -> !day.isBefore(first) && !day.isAfter(last))
-                .count();
+        int count = 0;
+        for (Pregnancy pregnancy : period.pregnancies()) {
+            Optional<LocalDate> conception = pregnancy.conception();
+            count += conception.isPresent() && isIn(conception.get(), first, last) ? 1 : 0;
+        }
+        return count;
     }
 
     /** In order of day. */

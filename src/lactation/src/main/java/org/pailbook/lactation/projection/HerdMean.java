@@ -7,25 +7,29 @@ import org.pailbook.lactation.reference.LactationStandard;
 import org.pailbook.lactation.reference.MeanUncertainty;
 
 /**
- * The mixed model equations of a herd's mean: coefficients common to the herd first, its season among them, then those of each breed and parity, each
- * with its own prior variance. What is wanted is the sum of the common ones and those of the first group, and the covariance of that sum.
+ * The mixed model equations of a herd's mean: coefficients common to the herd first, its season among them, then those of the wanted breed and parity;
+ * those of the other groups are eliminated, each with its own prior variance ({@link EliminatedGroup}). What is wanted is the sum of the common ones and
+ * those of the wanted group, and the covariance of that sum.
  */
 final class HerdMean {
     private static final int SHAPES = MeanUncertainty.SHAPES;
     private static final int COLUMNS = LactationFingerprint.COLUMNS;
 
-    private final List<LactationFingerprint> groups;
+    private final LactationFingerprint wanted;
+    private final List<EliminatedGroup> others;
     private final HerdStandards.Rules rules;
     private final double[] coefficients = new double[COLUMNS];
     private final double[][] covariance = new double[COLUMNS][COLUMNS];
     private final double spreadFactor;
 
     /**
-     * @param groups fingerprints of the herd by breed and parity, the wanted group first, each possibly empty
+     * @param wanted fingerprint of the wanted breed and parity, possibly empty
+     * @param others the herd's other groups
      * @param hasSeason whether the herd's calvings can tell of a season
      */
-    HerdMean(List<LactationFingerprint> groups, HerdStandards.Rules rules, boolean hasSeason) {
-        this.groups = groups;
+    HerdMean(LactationFingerprint wanted, List<EliminatedGroup> others, HerdStandards.Rules rules, boolean hasSeason) {
+        this.wanted = wanted;
+        this.others = others;
         this.rules = rules;
         if (hasSeason) {
             solve(COLUMNS, CalvingSeason.WIDEST_SD);
@@ -51,30 +55,19 @@ final class HerdMean {
     private void solve(int common, double seasonSd) {
         double[] herdSd = rules.herdSd();
         double[] groupSd = rules.groupSd();
-        int size = common + SHAPES * groups.size();
+        int size = common + SHAPES;
         double[] lower = new double[size * (size + 1) / 2];
         double[] right = new double[size];
-        for (int g = 0; g < groups.size(); g++) {
-            LactationFingerprint print = groups.get(g);
-            int at = common + SHAPES * g;
-            for (int k = 0; k < common; k++) {
-                right[k] += print.deviation[k];
-                for (int l = 0; l <= k; l++) {
-                    lower[Cholesky.at(k, l)] += print.shapes[k][l];
-                }
-            }
-            for (int k = 0; k < SHAPES; k++) {
-                right[at + k] = print.deviation[k];
-                for (int l = 0; l < common; l++) {
-                    lower[Cholesky.at(at + k, l)] = print.shapes[k][l];
-                }
-                for (int l = 0; l <= k; l++) {
-                    lower[Cholesky.at(at + k, at + l)] = print.shapes[k][l];
-                }
-            }
+        for (EliminatedGroup other : others) {
+            other.addTo(lower, right, common);
         }
         for (int i = 0; i < size; i++) {
-            double sd = i < SHAPES ? herdSd[i] : i < common ? seasonSd : groupSd[(i - common) % SHAPES];
+            int column = i < common ? i : i - common;
+            right[i] += wanted.deviation[column];
+            for (int j = 0; j <= i; j++) {
+                lower[Cholesky.at(i, j)] += wanted.shapes[column][j < common ? j : j - common];
+            }
+            double sd = i < SHAPES ? herdSd[i] : i < common ? seasonSd : groupSd[column];
             lower[Cholesky.at(i, i)] += 1 / (sd * sd);
         }
         Cholesky equations = Cholesky.factorInPlace(lower, size);
@@ -151,14 +144,13 @@ final class HerdMean {
 
     /** Root of the expected square of deviations from the learned mean over their number, shrunk to 1. */
     private double spreadFactor() {
-        LactationFingerprint group = groups.get(0);
-        double square = group.square;
+        double square = wanted.square;
         for (int k = 0; k < COLUMNS; k++) {
-            square -= 2 * coefficients[k] * group.deviation[k];
+            square -= 2 * coefficients[k] * wanted.deviation[k];
             for (int l = 0; l < COLUMNS; l++) {
-                square += group.shapes[k][l] * (coefficients[k] * coefficients[l] + covariance[k][l]);
+                square += wanted.shapes[k][l] * (coefficients[k] * coefficients[l] + covariance[k][l]);
             }
         }
-        return Math.sqrt((rules.spreadTests() + Math.max(0, square)) / (rules.spreadTests() + group.tests));
+        return Math.sqrt((rules.spreadTests() + Math.max(0, square)) / (rules.spreadTests() + wanted.tests));
     }
 }

@@ -34,6 +34,7 @@ final class TraitLearning {
     private final Map<String, Map<String, LactationFingerprint>> byAnimal = new HashMap<>();
     private final Map<String, List<Earlier>> lactationsOf = new HashMap<>();
     // a herd may be asked by several threads
+    private final Map<String, EliminatedGroup> eliminated = new ConcurrentHashMap<>();
     private final Map<String, HerdMean> forNewCow = new ConcurrentHashMap<>();
     private final Map<String, LactationStandard> forNewCowOfMonth = new ConcurrentHashMap<>();
     private final Map<String, DailySpread> patterns = new ConcurrentHashMap<>();
@@ -137,20 +138,28 @@ final class TraitLearning {
     /** The mean of a group without one cow. */
     private HerdMean mean(String group, String animal, Map<String, LactationFingerprint> own) {
         double weight = own.isEmpty() ? 1 : ages.withoutCow(animal);
-        List<LactationFingerprint> prints = new ArrayList<>();
         LactationFingerprint wanted = new LactationFingerprint();
-        prints.add(wanted);
+        List<EliminatedGroup> others = new ArrayList<>(byGroup.size());
         byGroup.forEach((name, print) -> {
-            LactationFingerprint others = print.copy();
-            if (own.containsKey(name)) {
-                others.add(own.get(name), -1);
-            }
-            LactationFingerprint weighed = name.equals(group) ? wanted : new LactationFingerprint();
-            weighed.add(others, weight);
-            if (weighed != wanted) {
-                prints.add(weighed);
+            if (name.equals(group)) {
+                wanted.add(without(print, own.get(name)), weight);
+            } else if (weight == 1 && !own.containsKey(name)) {
+                others.add(eliminated.computeIfAbsent(name, unused -> EliminatedGroup.of(print, rules)));
+            } else {
+                LactationFingerprint weighed = new LactationFingerprint();
+                weighed.add(without(print, own.get(name)), weight);
+                others.add(EliminatedGroup.of(weighed, rules));
             }
         });
-        return new HerdMean(prints, rules, hasSeason);
+        return new HerdMean(wanted, others, rules, hasSeason);
+    }
+
+    private static LactationFingerprint without(LactationFingerprint group, LactationFingerprint own) {
+        if (own == null) {
+            return group;
+        }
+        LactationFingerprint others = group.copy();
+        others.add(own, -1);
+        return others;
     }
 }

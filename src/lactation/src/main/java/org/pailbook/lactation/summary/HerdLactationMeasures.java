@@ -30,10 +30,30 @@ public final class HerdLactationMeasures {
 
     private final List<HerdCow> cows;
     private final LocalDate asOf;
+    private final Map<ParityGroup, Measured> peak;
+    private final Map<ParityGroup, Measured> completed305;
+    private final Map<ParityGroup, Measured> persistency;
+    private final Figure rollingHerdAverage;
 
     private HerdLactationMeasures(List<HerdCow> cows, LocalDate asOf) {
         this.cows = List.copyOf(cows);
         this.asOf = asOf;
+        List<Lactation> all = cows.stream()
+                .flatMap(cow -> cow.cow().lactations().lactations().stream())
+                .map(AssembledLactation::lactation)
+                .toList();
+        this.peak = means(HerdMeasures.PEAK, "kg/d", this::peakKg, passedDay(PEAK_TO_DAY, all));
+        this.completed305 = means(
+                HerdMeasures.MILK_305_COMPLETED,
+                "kg",
+                one -> TestIntervalMethod.STANDARD_305
+                        .accumulate(one, asOf)
+                        .milk()
+                        .value(),
+                all.stream().filter(this::isCompletedInYear).toList());
+        this.persistency = means(HerdMeasures.PERSISTENCY, "%", this::monthlyPct, inMilk());
+        this.rollingHerdAverage = RollingHerdAverage.YEAR.of(
+                cows.stream().flatMap(cow -> cow.stays().stream()).toList(), asOf);
     }
 
     /** @param cows as they were on the day, also those that left */
@@ -60,19 +80,22 @@ public final class HerdLactationMeasures {
         return means;
     }
 
-    private List<Lactation> all() {
+    private List<Lactation> passedDay(int daysInMilk, List<Lactation> of) {
+        return of.stream()
+                .filter(one -> isInYear(one.calvingDate().plusDays(daysInMilk)))
+                .toList();
+    }
+
+    private List<Lactation> inMilk() {
         return cows.stream()
-                .flatMap(cow -> cow.cow().lactations().lactations().stream())
-                .map(AssembledLactation::lactation)
+                .filter(cow -> cow.cow().state() == CowState.IN_MILK)
+                .map(cow -> cow.cow().lactations().latest().orElseThrow().lactation())
                 .toList();
     }
 
     /** By group: of lactations that passed day 120 in the year. */
     public Map<ParityGroup, Measured> peak() {
-        List<Lactation> passed = all().stream()
-                .filter(one -> isInYear(one.calvingDate().plusDays(PEAK_TO_DAY)))
-                .toList();
-        return means(HerdMeasures.PEAK, "kg/d", this::peakKg, passed);
+        return peak;
     }
 
     private OptionalDouble peakKg(Lactation lactation) {
@@ -88,7 +111,6 @@ public final class HerdLactationMeasures {
 
     /** Peak of first lactations over third and later ones. */
     public Measured peakFirstToMature() {
-        Map<ParityGroup, Measured> peak = peak();
         return Measured.ratio(
                 HerdMeasures.PEAK_RATIO,
                 peak.get(ParityGroup.FIRST).figure().value().orElse(0),
@@ -102,16 +124,7 @@ public final class HerdLactationMeasures {
 
     /** By group: of lactations that ended, or passed day 305, in the year. */
     public Map<ParityGroup, Measured> completed305() {
-        List<Lactation> completed =
-                all().stream().filter(this::isCompletedInYear).toList();
-        return means(
-                HerdMeasures.MILK_305_COMPLETED,
-                "kg",
-                one -> TestIntervalMethod.STANDARD_305
-                        .accumulate(one, asOf)
-                        .milk()
-                        .value(),
-                completed);
+        return completed305;
     }
 
     private boolean isCompletedInYear(Lactation lactation) {
@@ -161,11 +174,7 @@ public final class HerdLactationMeasures {
 
     /** By group: of cows in milk whose last two tests lie on days 60 to 200. */
     public Map<ParityGroup, Measured> persistency() {
-        List<Lactation> inMilk = cows.stream()
-                .filter(cow -> cow.cow().state() == CowState.IN_MILK)
-                .map(cow -> cow.cow().lactations().latest().orElseThrow().lactation())
-                .toList();
-        return means(HerdMeasures.PERSISTENCY, "%", this::monthlyPct, inMilk);
+        return persistency;
     }
 
     private OptionalDouble monthlyPct(Lactation lactation) {
@@ -178,7 +187,6 @@ public final class HerdLactationMeasures {
     }
 
     public Figure rollingHerdAverage() {
-        return RollingHerdAverage.YEAR.of(
-                cows.stream().flatMap(cow -> cow.stays().stream()).toList(), asOf);
+        return rollingHerdAverage;
     }
 }

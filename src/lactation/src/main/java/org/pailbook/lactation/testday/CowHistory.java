@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import org.pailbook.lactation.day.UpTo;
 import org.pailbook.lactation.event.Abortion;
 import org.pailbook.lactation.event.Calving;
 import org.pailbook.lactation.event.Departure;
@@ -45,17 +46,11 @@ public record CowHistory(
     public CowHistory asOf(LocalDate day) {
         return new CowHistory(
                 birthDate,
-                calvings.stream()
-                        .filter(calving -> !calving.date().isAfter(day))
-                        .toList(),
-                dryOffs.stream().filter(dryOff -> !dryOff.date().isAfter(day)).toList(),
-                departures.stream()
-                        .filter(departure -> !departure.date().isAfter(day))
-                        .toList(),
-                abortions.stream()
-                        .filter(abortion -> !abortion.date().isAfter(day))
-                        .toList(),
-                testDays.stream().filter(test -> !test.date().isAfter(day)).toList());
+                UpTo.day(day, calvings, Calving::date),
+                UpTo.day(day, dryOffs, DryOff::date),
+                UpTo.day(day, departures, Departure::date),
+                UpTo.day(day, abortions, Abortion::date),
+                UpTo.day(day, testDays, TestDay::date));
     }
 
     /** Collects a history. Not for use by several threads. */

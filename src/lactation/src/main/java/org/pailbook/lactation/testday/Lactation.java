@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.pailbook.lactation.day.DaysInMilk;
+import org.pailbook.lactation.day.UpTo;
 
 /**
  * One lactation of one cow: from a calving to its end, with the test days recorded in it.
@@ -36,8 +37,19 @@ public record Lactation(
         if (isEndEstimated && endDate.isEmpty()) {
             throw new IllegalArgumentException("isEndEstimated (true) needs an endDate");
         }
-        // a stable sort: of two tests on one day the later entry stays the later
-        testDays = testDays.stream().sorted(Comparator.comparing(TestDay::date)).toList();
+        testDays = isInOrder(testDays)
+                ? List.copyOf(testDays)
+                // a stable sort: of two tests on one day the later entry stays the later
+                : testDays.stream().sorted(Comparator.comparing(TestDay::date)).toList();
+    }
+
+    private static boolean isInOrder(List<TestDay> tests) {
+        for (int i = 1; i < tests.size(); i++) {
+            if (tests.get(i).date().isBefore(tests.get(i - 1).date())) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** A lactation whose end, if any, was recorded. */
@@ -53,12 +65,10 @@ public record Lactation(
     /** The same lactation as it stood on that day: later tests are not there, and a later end has not happened. */
     public Lactation asOf(LocalDate day) {
         Optional<LocalDate> endKnown = endDate.filter(end -> !end.isAfter(day));
-        return new Lactation(
-                parity,
-                calvingDate,
-                endKnown,
-                isEndEstimated && endKnown.isPresent(),
-                testDays.stream().filter(test -> !test.date().isAfter(day)).toList());
+        List<TestDay> known = UpTo.day(day, testDays, TestDay::date);
+        return known == testDays && endKnown.equals(endDate)
+                ? this
+                : new Lactation(parity, calvingDate, endKnown, isEndEstimated && endKnown.isPresent(), known);
     }
 
     public Lactation withEndDate(LocalDate lastMilkingDay) {

@@ -3,10 +3,8 @@ package org.pailbook.lactation.testday;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -59,20 +57,15 @@ public record UsableTests(LocalDate calvingDate, List<TestDay> tests, List<UsedI
      */
     public static UsableTests of(Lactation lactation, LocalDate asOf) {
         Lactation known = lactation.asOf(asOf);
-        Map<LocalDate, TestDay> lastOfDay = new HashMap<>();
-        for (TestDay test : known.testDays()) {
-            // only a usable entry replaces an earlier one: a blank or absurd second entry does not erase a weighing
-            if (problem(known, test).isEmpty()) {
-                lastOfDay.put(test.date(), test);
-            }
-        }
-        List<TestDay> tests = new ArrayList<>();
+        List<TestDay> recorded = known.testDays();
+        List<TestDay> tests = new ArrayList<>(recorded.size());
         List<UsedInput> leftOut = new ArrayList<>();
         List<Finding> findings = new ArrayList<>();
-        for (TestDay test : known.testDays()) {
+        for (int i = 0; i < recorded.size(); i++) {
+            TestDay test = recorded.get(i);
             Optional<Finding> problem = problem(known, test);
             findings.addAll(test.notes());
-            if (problem.isEmpty() && lastOfDay.get(test.date()) != test) {
+            if (problem.isEmpty() && isReplaced(known, i)) {
                 problem = Optional.of(Finding.on(test.date(), FindingCode.DUPLICATE_TEST_DAY));
             }
             if (problem.isEmpty()) {
@@ -84,6 +77,20 @@ public record UsableTests(LocalDate calvingDate, List<TestDay> tests, List<UsedI
             }
         }
         return new UsableTests(known.calvingDate(), tests, leftOut, findings);
+    }
+
+    /** Only a usable entry replaces an earlier one of the day: a blank or absurd second entry does not erase a weighing. */
+    private static boolean isReplaced(Lactation known, int index) {
+        List<TestDay> recorded = known.testDays();
+        LocalDate date = recorded.get(index).date();
+        for (int later = index + 1;
+                later < recorded.size() && recorded.get(later).date().equals(date);
+                later++) {
+            if (problem(known, recorded.get(later)).isEmpty()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static Optional<Finding> problem(Lactation lactation, TestDay test) {
