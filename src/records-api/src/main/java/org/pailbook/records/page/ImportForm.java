@@ -17,6 +17,7 @@ import org.pailbook.records.intake.RecordKind;
 import org.pailbook.records.problem.Problem;
 import org.pailbook.records.store.HerdRow;
 import org.pailbook.records.store.KnownAnimals;
+import org.pailbook.records.store.MilkByDay;
 import org.pailbook.records.upload.ColumnLook;
 import org.pailbook.records.upload.FileDates;
 import org.pailbook.records.upload.FileMapping;
@@ -48,12 +49,14 @@ public class ImportForm {
     private final KindTables kinds;
     private final Remembered remembered;
     private final KnownAnimals animals;
+    private final MilkByDay milk;
 
     @Inject
-    ImportForm(KindTables kinds, Remembered remembered, KnownAnimals animals) {
+    ImportForm(KindTables kinds, Remembered remembered, KnownAnimals animals, MilkByDay milk) {
         this.kinds = kinds;
         this.remembered = remembered;
         this.animals = animals;
+        this.milk = milk;
     }
 
     /** @throws Problem if there is no such kind */
@@ -124,7 +127,7 @@ public class ImportForm {
     }
 
     /** What is asked of a file, each with its answers and the one given or told by the file itself. */
-    List<ImportPages.Question> questions(FileView view, FileMapping mapping) {
+    List<ImportPages.Question> questions(HerdRow herd, FileView view, FileMapping mapping) {
         List<ImportPages.Question> questions = new ArrayList<>();
         if (view.beginsWithData()) {
             questions.add(new ImportPages.Question(
@@ -134,7 +137,7 @@ public class ImportForm {
                     choices("import.header.", List.of("no", "yes"), mapping.hasHeader() ? "yes" : "no")));
         }
         List<String> headings = view.headings(mapping.hasHeader());
-        Questions.units(view, headings, mapping.columns(), mapping.kind())
+        Questions.units(view, headings, mapping.columns(), mapping.kind(), milk.meanOfLastTestKg(herd))
                 .values()
                 .forEach(asked -> {
                     Optional<FileUnit> said =
@@ -286,7 +289,7 @@ public class ImportForm {
                                 kind, PageWords.word("kind." + kind), kind.equals(mapping.kind())))
                         .toList(),
                 lines,
-                questions(view, mapping),
+                questions(shown.herd(), view, mapping),
                 asksScheme(mapping),
                 mapping.scheme(),
                 mapping.source(),

@@ -188,7 +188,7 @@ public class ImportResource {
             FileMapping mapping = isOther ? form.ofKind(herd, view, said.kind(), said.hasHeader()) : said;
             return map(shown, file, mapping, List.of(), isOther && form.isRemembered(herd, view, mapping), 200);
         }
-        List<ImportPages.Question> questions = form.questions(view, said);
+        List<ImportPages.Question> questions = form.questions(herd, view, said);
         List<String> problems = form.problems(said, questions);
         if (!problems.isEmpty()) {
             return map(shown, file, said, problems, false, PageResource.NOT_ACCEPTED);

@@ -19,6 +19,7 @@ import org.pailbook.lactation.projection.Projection305;
 import org.pailbook.lactation.summary.CowOnDay;
 import org.pailbook.lactation.summary.CowState;
 import org.pailbook.lactation.summary.HerdOnDay;
+import org.pailbook.lactation.summary.HerdTestDay;
 import org.pailbook.lactation.testday.AssembledLactation;
 import org.pailbook.lactation.testday.Lactation;
 import org.pailbook.lactation.testday.TestDay;
@@ -104,7 +105,7 @@ class SummaryQueries {
         Iterator<Projection305> projections = day.milkProjections().iterator();
         for (int i = 0; i < cows.size(); i++) {
             if (cows.get(i).state() == CowState.IN_MILK) {
-                lines.add(line(all.get(i), cows.get(i), projections.next()));
+                lines.add(line(all.get(i), cows.get(i), projections.next(), day));
             }
         }
         lines.sort(
@@ -132,11 +133,16 @@ class SummaryQueries {
                 FigureView.of(day.meanSomaticCellScore(), true),
                 FigureView.of(day.meanProjection305(), true),
                 measures.of(herd, all, day, cows, asOf.day()),
-                day.lacks().stream().map(WarningView::of).toList(),
+                Stream.concat(
+                                day.lacks().stream(),
+                                day.lastTestDay().map(HerdTestDay::findings).orElse(List.of()).stream())
+                        .map(WarningView::of)
+                        .toList(),
                 lines);
     }
 
-    private static HerdSummaryView.CowLineView line(CowRecord record, CowOnDay cow, Projection305 projection) {
+    private static HerdSummaryView.CowLineView line(
+            CowRecord record, CowOnDay cow, Projection305 projection, HerdOnDay day) {
         AssembledLactation latest = cow.lactations().latest().orElseThrow();
         Figure projected = projection.milk305();
         Figure accumulated = cow.accumulated(latest).milk();
@@ -153,7 +159,12 @@ class SummaryQueries {
                 ends(projected, Coverage.EIGHTY_PERCENT),
                 ends(projected, Coverage.NINETY_FIVE_PERCENT),
                 projection.tests(),
-                Stream.of(latest.findings(), projected.findings(), accumulated.findings())
+                Stream.of(
+                                latest.findings(),
+                                projected.findings(),
+                                accumulated.findings(),
+                                day.lastTestDay().flatMap(test -> test.ofCow(cow.animal())).stream()
+                                        .toList())
                         .flatMap(List::stream)
                         .map(finding -> finding.code().code())
                         .distinct()
