@@ -24,7 +24,7 @@ def start(jar, work):
         port = probe.getsockname()[1]
     log = pathlib.Path(work, "service.log").open("wb")
     environment = dict(os.environ, QUARKUS_HTTP_PORT=str(port), QUARKUS_HTTP_HOST="127.0.0.1", PAILBOOK_ADMIN_KEY=KEY)
-    process = subprocess.Popen(["java", "-Xmx512m", "-jar", jar], env=environment, stdin=subprocess.DEVNULL, stdout=log, stderr=log)
+    process = subprocess.Popen(["java", "-Xmx512m", "-XX:+UseParallelGC", "-jar", jar], env=environment, stdin=subprocess.DEVNULL, stdout=log, stderr=log)
     deadline = time.monotonic() + SECONDS_TO_START
     while time.monotonic() < deadline and process.poll() is None:
         try:

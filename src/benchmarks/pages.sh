@@ -20,7 +20,7 @@ port=$(python3 -c 'import socket; s = socket.socket(); s.bind(("127.0.0.1", 0));
 base=http://127.0.0.1:$port
 key=pages-of-an-invented-herd
 PAILBOOK_DATA=$work/data PAILBOOK_ADMIN_KEY=$key QUARKUS_HTTP_PORT=$port PAILBOOK_REQUESTS_PER_MINUTE=0 PAILBOOK_BULKS_PER_MINUTE=0 \
-    java -Xmx512m -jar "${PAILBOOK_TARGET:-$here/../records-api/target}/quarkus-app/quarkus-run.jar" >"$work/log" &
+    java -Xmx512m -XX:+UseParallelGC -jar "${PAILBOOK_TARGET:-$here/../records-api/target}/quarkus-app/quarkus-run.jar" >"$work/log" &
 service=$!
 until grep -q 'Listening on' "$work/log"; do sleep 0.2; done
 

@@ -111,7 +111,7 @@ def check_semicolon(base):
 def main(jar, folder):
     base = f"http://127.0.0.1:{free_port()}"
     environment = dict(os.environ, PAILBOOK_ADMIN_KEY=KEY, QUARKUS_HTTP_PORT=base.rsplit(":", 1)[1])
-    service = subprocess.Popen(["java", "-Xmx512m", "-jar", jar], env=environment, stdout=subprocess.PIPE, text=True)
+    service = subprocess.Popen(["java", "-Xmx512m", "-XX:+UseParallelGC", "-jar", jar], env=environment, stdout=subprocess.PIPE, text=True)
     try:
         for line in service.stdout:
             if "Listening on" in line:

@@ -1,7 +1,6 @@
 package org.pailbook.lactation.projection;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -94,21 +93,24 @@ public final class HerdStandards {
             List<HerdLactation> history, LocalDate asOf, ReferenceStandards reference, Rules rules) {
         Objects.requireNonNull(reference, "reference");
         Objects.requireNonNull(rules, "rules");
-        List<HerdLactation> taught = new ArrayList<>();
-        List<UsableTests> tests = new ArrayList<>();
-        for (HerdLactation one : history) {
-            UsableTests usable = UsableTests.of(one.lactation(), asOf);
-            if (!usable.isEmpty()) {
-                taught.add(one);
-                tests.add(usable);
+        record Taught(HerdLactation lactation, UsableTests tests) {}
+        // each lactation by itself is most of the work, and any processor may do it; they are added up in order, so
+        // that
+        // figures do not depend on who was first
+        List<Taught> taught = history.parallelStream()
+                .map(one -> new Taught(one, UsableTests.of(one.lactation(), asOf)))
+                .filter(one -> !one.tests().isEmpty())
+                .toList();
+        List<HerdLactation> lactations = taught.stream().map(Taught::lactation).toList();
+        HerdStandards standards =
+                new HerdStandards(reference, rules, AgeWeights.of(lactations), canTellSeason(lactations));
+        for (TraitLearning trait : standards.learning.values()) {
+            List<LactationFingerprint> prints = taught.parallelStream()
+                    .map(one -> trait.print(one.lactation(), one.tests()))
+                    .toList();
+            for (int i = 0; i < prints.size(); i++) {
+                trait.add(lactations.get(i), prints.get(i));
             }
-        }
-        AgeWeights ages = AgeWeights.of(taught);
-        HerdStandards standards = new HerdStandards(reference, rules, ages, canTellSeason(taught));
-        for (int i = 0; i < taught.size(); i++) {
-            HerdLactation one = taught.get(i);
-            UsableTests usable = tests.get(i);
-            standards.learning.values().forEach(trait -> trait.add(one, usable));
         }
         return standards;
     }

@@ -63,14 +63,17 @@ final class TraitLearning {
                 + (parity == 1 ? ", parity 1" : ", parity 2 or more");
     }
 
-    void add(HerdLactation one, UsableTests usable) {
-        double weight = ages.weight(one.lactation().calvingDate());
-        int parity = one.lactation().parity();
-        LactationStandard start = reference.forCow(one.breed(), parity, trait);
+    /** What one lactation tells; learned when it is {@link #add added}. */
+    LactationFingerprint print(HerdLactation one, UsableTests usable) {
+        LactationStandard start = reference.forCow(one.breed(), one.lactation().parity(), trait);
         double[] season = hasSeason ? CalvingSeason.of(one.lactation().calvingDate()) : CalvingSeason.ofMonth(0);
-        LactationFingerprint print = LactationFingerprint.of(usable, trait, season, start, rhythm);
+        return LactationFingerprint.of(usable, trait, season, start, rhythm);
+    }
+
+    void add(HerdLactation one, LactationFingerprint print) {
         if (print.tests > 0) {
-            String group = group(one.breed(), parity);
+            double weight = ages.weight(one.lactation().calvingDate());
+            String group = group(one.breed(), one.lactation().parity());
             byGroup.computeIfAbsent(group, unused -> new LactationFingerprint()).add(print, weight);
             byAnimal.computeIfAbsent(one.animal(), unused -> new HashMap<>())
                     .computeIfAbsent(group, unused -> new LactationFingerprint())

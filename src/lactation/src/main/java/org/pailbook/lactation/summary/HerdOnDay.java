@@ -184,7 +184,8 @@ public final class HerdOnDay {
     public List<Projection305> milkProjections() {
         List<Projection305> made = milkProjections;
         if (made == null) {
-            made = cows.stream()
+            // each cow by itself, so any processor may take her; the order stays
+            made = cows.parallelStream()
                     .filter(cow -> cow.state() == CowState.IN_MILK)
                     .map(cow -> cow.milkProjection(cow.lactations().latest().orElseThrow()))
                     .toList();

@@ -4,9 +4,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -28,8 +26,6 @@ import org.pailbook.lactation.testday.TestDay;
 public class CowRecords {
     /** Some 20,000 rows at most, if each has ten lactations of ten tests. Ours. */
     private static final int ANIMALS_A_PART = 200;
-    /** Hibernate keeps no second copy of such rows to find changes by: half the memory for a large herd. */
-    private static final String READ_ONLY = "org.hibernate.readOnly";
     /** What is taken of a herd of which nothing is known; its days in part take no part until it is. */
     private static final double EQUAL_HALVES = 0.5;
 
@@ -37,15 +33,15 @@ public class CowRecords {
 
     private final EntityManager entities;
     private final KnownAnimals animals;
-    private final Versions versions;
+    private final CowEvents events;
     private final HerdLimits herdLimits;
 
     @Inject
-    CowRecords(EntityManager entities, KnownAnimals animals, Versions versions, HerdLimits herdLimits) {
+    CowRecords(EntityManager entities, KnownAnimals animals, CowEvents events, HerdLimits herdLimits) {
         this.herdLimits = herdLimits;
         this.entities = entities;
         this.animals = animals;
-        this.versions = versions;
+        this.events = events;
     }
 
     /** One animal, events after {@code asOf} left out. */
@@ -74,11 +70,11 @@ public class CowRecords {
     }
 
     private List<CowRecord> assemble(List<AnimalRow> of, Collection<String> onlyAnimals, HerdRow herd, LocalDate asOf) {
-        Map<String, List<CalvingRow>> calvings = events(CalvingRow.class, herd, onlyAnimals, asOf);
-        Map<String, List<DryOffRow>> dryOffs = events(DryOffRow.class, herd, onlyAnimals, asOf);
-        Map<String, List<DepartureRow>> departures = events(DepartureRow.class, herd, onlyAnimals, asOf);
-        Map<String, List<TestDayRow>> testDays = events(TestDayRow.class, herd, onlyAnimals, asOf);
-        Map<String, List<MilkingRow>> milkings = events(MilkingRow.class, herd, onlyAnimals, asOf);
+        Map<String, List<CalvingRow>> calvings = events.of(CalvingRow.class, herd, onlyAnimals, asOf);
+        Map<String, List<DryOffRow>> dryOffs = events.of(DryOffRow.class, herd, onlyAnimals, asOf);
+        Map<String, List<DepartureRow>> departures = events.of(DepartureRow.class, herd, onlyAnimals, asOf);
+        Map<String, List<CowEvents.Weighed>> testDays = events.weighed(herd, onlyAnimals, asOf);
+        Map<String, List<MilkingRow>> milkings = events.of(MilkingRow.class, herd, onlyAnimals, asOf);
         DatedLimits limits = herdLimits.known(herd);
         MilkingShares shares = milkings.isEmpty() ? NO_SHARES : sharesOf(herd, asOf);
         return of.stream()
@@ -105,14 +101,14 @@ public class CowRecords {
 
     /** Test days and those made from milkings, each with what is to be said about it and the record that says it. */
     private static List<TestDay> tests(
-            List<TestDayRow> rows,
+            List<CowEvents.Weighed> rows,
             List<MilkingRow> milkings,
             MilkingShares shares,
             List<LocalDate> calvings,
             DatedLimits limits) {
         Map<LocalDate, String> ids =
-                rows.stream().collect(Collectors.toMap(row -> row.date, row -> row.id, (a, b) -> b));
-        List<TestDay> posted = rows.stream().map(TestDayRow::toLibrary).toList();
+                rows.stream().collect(Collectors.toMap(row -> row.test().date(), CowEvents.Weighed::id, (a, b) -> b));
+        List<TestDay> posted = rows.stream().map(CowEvents.Weighed::test).toList();
         return OddTestDays.named(MilkedDays.beside(posted, milkings, shares), calvings, BreedGroup.UNKNOWN, limits)
                 .stream()
                 .map(test -> test.notes().isEmpty() || !ids.containsKey(test.date())
@@ -147,35 +143,6 @@ public class CowRecords {
         return departures == null
                 ? null
                 : departures.stream().filter(left -> left.isOpen(asOf)).toList();
-    }
-
-    /** Events of a kind by animal, each in order of day; of some animals, or of all if {@code onlyAnimals} is null. */
-    private <E extends AnimalEvent> Map<String, List<E>> events(
-            Class<E> kind, HerdRow herd, Collection<String> onlyAnimals, LocalDate asOf) {
-        // the sum keeps the databases from taking the index by change, which holds nearly every row here
-        var query = entities.createQuery(
-                        "from " + kind.getSimpleName()
-                                + " where herdId = :herd and date <= :asOf and changeSeq + 0 <= :last and withdrawn = false"
-                                + (onlyAnimals == null ? "" : " and animalId in :animals") + " order by animalId, date",
-                        kind)
-                .setHint(READ_ONLY, true)
-                .setParameter("herd", herd.id)
-                .setParameter("asOf", asOf)
-                .setParameter("last", herd.changeSeq);
-        if (onlyAnimals != null) {
-            query.setParameter("animals", onlyAnimals);
-        }
-        List<E> found = query.getResultList();
-        List<E> replaced = versions.replacedSince(kind, herd).stream()
-                .filter(event -> !event.withdrawn && !event.date.isAfter(asOf))
-                .filter(event -> onlyAnimals == null || onlyAnimals.contains(event.animalId))
-                .toList();
-        if (!replaced.isEmpty()) {
-            found = new ArrayList<>(found);
-            found.addAll(replaced);
-            found.sort(Comparator.comparing((E event) -> event.animalId).thenComparing(event -> event.date));
-        }
-        return found.stream().collect(Collectors.groupingBy(event -> event.animalId));
     }
 
     private static <E, T> List<T> map(List<E> rows, Function<E, T> toLibrary) {

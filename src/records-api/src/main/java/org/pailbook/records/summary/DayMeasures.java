@@ -20,15 +20,22 @@ import org.pailbook.lactation.summary.ParityGroup;
 import org.pailbook.lactation.udderhealth.CellCountCut;
 import org.pailbook.lactation.udderhealth.HerdCellCounts;
 
-/** A herd's measures on one day, in one order, so that two days can be laid beside each other. */
+/**
+ * A herd's measures on one day, in one order, so that two days can be laid beside each other.
+ *
+ * @param breeding how well the herd gets in calf
+ * @param cellsOfLastTest cell counts of the last test
+ * @param cellsOfYear cell counts of the year
+ */
 record DayMeasures(
         HerdMilk milk,
         HerdLactationMeasures lactations,
         HerdTurnover turnover,
-        BreedingSummary bred,
-        HerdCellCounts cells,
         HerdCareers careers,
-        HerdOnDay day) {
+        HerdOnDay day,
+        List<Measured> breeding,
+        List<Measured> cellsOfLastTest,
+        List<Measured> cellsOfYear) {
     static final int YEAR_DAYS = 365;
 
     /** A measure, of one lactation group if one is named. */
@@ -48,19 +55,21 @@ record DayMeasures(
             BreedingSettings settings,
             CellCountCut cut,
             LocalDate day) {
+        BreedingSummary summary = BreedingSummary.of(bred, settings, day);
+        HerdCellCounts cells = HerdCellCounts.of(
+                cows.stream().map(cow -> cow.cow().cellCounts()).toList(), cut, day);
         return new DayMeasures(
                 HerdMilk.of(cows, day),
                 HerdLactationMeasures.of(cows, day),
                 HerdTurnover.of(cows, exits, day.minusDays(YEAR_DAYS - 1L), day),
-                BreedingSummary.of(bred, settings, day),
-                HerdCellCounts.of(
-                        cows.stream().map(cow -> cow.cow().cellCounts()).toList(), cut, day),
                 HerdCareers.of(careers, day),
-                herd);
+                herd,
+                breeding(summary),
+                cellsOfLastTest(cells),
+                cellsOfYear(cells));
     }
 
-    /** How well the herd gets in calf. */
-    List<Measured> breeding() {
+    private static List<Measured> breeding(BreedingSummary bred) {
         return List.of(
                 bred.cycles().pregnancyRateOfLateCycles(),
                 bred.cycles().pregnancyRateOfYear(),
@@ -71,13 +80,12 @@ record DayMeasures(
                 bred.intervals().calvingInterval());
     }
 
-    /** Of the last test; then of the year. */
-    List<Measured> cellsOfLastTest() {
+    private static List<Measured> cellsOfLastTest(HerdCellCounts cells) {
         return Stream.concat(Stream.of(cells.prevalence()), cells.ratesOfLastTest().stream())
                 .toList();
     }
 
-    List<Measured> cellsOfYear() {
+    private static List<Measured> cellsOfYear(HerdCellCounts cells) {
         return Stream.of(
                         cells.ratesOfYear().stream(),
                         cells.ratesOverDryPeriod().stream(),
@@ -102,9 +110,9 @@ record DayMeasures(
                                 turnover.withinSixtyDays(),
                                 careers.ageAtFirstCalving(),
                                 careers.stayability()),
-                        breeding(),
-                        cellsOfLastTest(),
-                        cellsOfYear())
+                        breeding,
+                        cellsOfLastTest,
+                        cellsOfYear)
                 .flatMap(List::stream)
                 .forEach(one -> lines.add(new Line(null, one)));
         for (Map<ParityGroup, Measured> byGroup :

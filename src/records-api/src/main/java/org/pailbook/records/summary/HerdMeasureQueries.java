@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
+import java.util.concurrent.CompletableFuture;
 import java.util.stream.Stream;
 import org.pailbook.lactation.breeding.BreedingHistory;
 import org.pailbook.lactation.breeding.BreedingRecord;
@@ -63,23 +64,25 @@ class HerdMeasureQueries {
         BreedingSettings bred = inForce.breeding();
         CellCountCut cut = inForce.highFrom(OptionalInt.empty());
         List<BreedingHistory> histories = breeding.histories(herd, records, asOf);
+        // the year before needs nothing of today, so that another processor may work it out meanwhile
+        CompletableFuture<DayMeasures> then =
+                CompletableFuture.supplyAsync(() -> yearBefore(records, histories, exits, bred, cut, before));
         List<BreedingRecord> today = onDay(records, histories, asOf);
-        List<CowOnDay> then =
+        DayMeasures now = measures(records, day, cows, today, exits, bred, cut, asOf);
+        return view(now, then.join(), DueByMonth.of(today, bred, asOf), inForce.used(), asOf);
+    }
+
+    private static DayMeasures yearBefore(
+            List<CowRecord> records,
+            List<BreedingHistory> histories,
+            List<HerdExit> exits,
+            BreedingSettings settings,
+            CellCountCut cut,
+            LocalDate before) {
+        List<CowOnDay> cows =
                 records.stream().map(record -> record.onDay(before)).toList();
-        return view(
-                measures(records, day, cows, today, exits, bred, cut, asOf),
-                measures(
-                        records,
-                        HerdOnDay.of(then, before),
-                        then,
-                        onDay(records, histories, before),
-                        exits,
-                        bred,
-                        cut,
-                        before),
-                DueByMonth.of(today, bred, asOf),
-                inForce.used(),
-                asOf);
+        List<BreedingRecord> bred = onDay(records, histories, before);
+        return measures(records, HerdOnDay.of(cows, before), cows, bred, exits, settings, cut, before);
     }
 
     private static List<BreedingRecord> onDay(List<CowRecord> records, List<BreedingHistory> histories, LocalDate day) {

@@ -4,11 +4,10 @@ import io.micrometer.core.annotation.Timed;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.pailbook.lactation.correctedmilk.CorrectedMilkFormulas;
 import org.pailbook.lactation.figure.Figure;
@@ -99,17 +98,9 @@ class SummaryQueries {
         List<CowOnDay> cows = learning.teach(
                 herd,
                 asOf.day(),
-                all.stream().map(record -> record.onDay(asOf.day())).toList());
+                all.parallelStream().map(record -> record.onDay(asOf.day())).toList());
         HerdOnDay day = HerdOnDay.of(cows, asOf.day());
-        List<HerdSummaryView.CowLineView> lines = new ArrayList<>();
-        Iterator<Projection305> projections = day.milkProjections().iterator();
-        for (int i = 0; i < cows.size(); i++) {
-            if (cows.get(i).state() == CowState.IN_MILK) {
-                lines.add(line(all.get(i), cows.get(i), projections.next(), day));
-            }
-        }
-        lines.sort(
-                Comparator.comparingInt(HerdSummaryView.CowLineView::daysInMilk).reversed());
+        List<HerdSummaryView.CowLineView> lines = lines(all, cows, day);
         return new HerdSummaryView(
                 herd.code,
                 herd.name,
@@ -141,8 +132,23 @@ class SummaryQueries {
                 lines);
     }
 
+    /** Of the cows in milk, longest in milk first. */
+    private static List<HerdSummaryView.CowLineView> lines(List<CowRecord> all, List<CowOnDay> cows, HerdOnDay day) {
+        List<Projection305> projections = day.milkProjections();
+        Optional<HerdTestDay> test = day.lastTestDay();
+        int[] inMilk = IntStream.range(0, cows.size())
+                .filter(i -> cows.get(i).state() == CowState.IN_MILK)
+                .toArray();
+        return IntStream.range(0, inMilk.length)
+                .parallel()
+                .mapToObj(i -> line(all.get(inMilk[i]), cows.get(inMilk[i]), projections.get(i), test))
+                .sorted(Comparator.comparingInt(HerdSummaryView.CowLineView::daysInMilk)
+                        .reversed())
+                .toList();
+    }
+
     private static HerdSummaryView.CowLineView line(
-            CowRecord record, CowOnDay cow, Projection305 projection, HerdOnDay day) {
+            CowRecord record, CowOnDay cow, Projection305 projection, Optional<HerdTestDay> ofHerd) {
         AssembledLactation latest = cow.lactations().latest().orElseThrow();
         Figure projected = projection.milk305();
         Figure accumulated = cow.accumulated(latest).milk();
@@ -163,7 +169,7 @@ class SummaryQueries {
                                 latest.findings(),
                                 projected.findings(),
                                 accumulated.findings(),
-                                day.lastTestDay().flatMap(test -> test.ofCow(cow.animal())).stream()
+                                ofHerd.flatMap(one -> one.ofCow(cow.animal())).stream()
                                         .toList())
                         .flatMap(List::stream)
                         .map(finding -> finding.code().code())
