@@ -3,6 +3,7 @@ package org.pailbook.records;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import io.quarkus.test.junit.QuarkusTest;
 import org.junit.jupiter.api.Test;
 
@@ -76,6 +77,49 @@ class CullingRankingContractTest {
         assertThat(answer.at("/assumed").findValuesAsText("pointer"))
                 .contains("/parity 1/bodyWeightKg", "/prices/interestPctPerYear")
                 .doesNotContain("/prices/calfPrice");
+    }
+
+    private static double pregnancyValue(Answer worklist, String list, String cow) {
+        for (JsonNode one : worklist.at("/lists")) {
+            for (JsonNode line : one.path("cows")) {
+                if (one.path("list").asText().equals(list)
+                        && line.at("/animal/id").asText().equals(cow)) {
+                    assertThat(line.has("pregnancyValue")).isTrue();
+                    return line.path("pregnancyValue").doubleValue();
+                }
+            }
+        }
+        throw new AssertionError(cow + " is not on " + list + ": " + worklist.text());
+    }
+
+    @Test
+    void theBreedingListsSayWhatAPregnancyIsWorthAsTheRankingDoes() {
+        TestHerd herd = threeCows().withAnimal("HEIFER");
+        Answer none = herd.get("/breeding-worklist?asOf=2026-01-01").expecting(200);
+        assertThat(none.textAt("/pregnancyWorth/status")).isEqualTo("notEnoughData");
+        assertThat(none.at("/pregnancyWorth/warnings").findValuesAsText("code")).containsExactly("prices-needed");
+        assertThat(none.text()).doesNotContain("pregnancyValue");
+        herd.post("prices", PRICES).expecting(201);
+        Answer ranking = herd.get(RANKING).expecting(200);
+        Answer lists = herd.get("/breeding-worklist?asOf=2026-01-01").expecting(200);
+        // open, served 61 days ago, seven months pregnant: each on the list her record puts her on
+        assertThat(pregnancyValue(lists, "toBreed", "C2")).isEqualTo(ranking.numberAt("/cows/0/pregnancyValue"));
+        assertThat(pregnancyValue(lists, "toCheck", "C3")).isEqualTo(ranking.numberAt("/cows/1/pregnancyValue"));
+        assertThat(pregnancyValue(lists, "dueToDryOff", "C1")).isEqualTo(ranking.numberAt("/cows/2/pregnancyValue"));
+        assertThat(lists.textAt("/pregnancyWorth/currency")).isEqualTo("EUR");
+        assertThat(lists.textAt("/pregnancyWorth/method/name")).isEqualTo("pregnancy-value");
+        assertThat(lists.at("/pregnancyWorth/warnings")).isEqualTo(ranking.at("/warnings"));
+        Answer summary = herd.get("/breeding-summary?asOf=2026-01-01").expecting(200);
+        assertThat(summary.at("/pregnancyWorth/meanNewPregnancy")).isEqualTo(ranking.at("/meanNewPregnancy"));
+        assertThat(summary.at("/pregnancyWorth/meanPregnancyLoss")).isEqualTo(ranking.at("/meanPregnancyLoss"));
+        assertThat(summary.at("/pregnancyWorth/assumed")).isEqualTo(ranking.at("/assumed"));
+        // a heifer that costs less than a cow sells for: no value, and it is said
+        herd.post("prices", PRICES.replace("1700", "500").replace("2025-01-01", "2025-12-01"))
+                .expecting(201);
+        assertThat(herd.get("/breeding-summary?asOf=2026-01-01")
+                        .at("/pregnancyWorth/warnings")
+                        .findValuesAsText("code"))
+                .containsExactly("prices-needed");
     }
 
     @Test

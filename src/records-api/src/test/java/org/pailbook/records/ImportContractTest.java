@@ -180,6 +180,16 @@ class ImportContractTest {
         assertThat(form(read(chosen(herd(), "A,B,C\n7,2025-11-12,27.4\n")))).containsEntry("col.0", "");
     }
 
+    // 17 kg are 37.5 lb, no odd weight by itself: beside the herd's last test it is asked about, and nothing is guessed
+    @Test
+    void weightsThatAreTheLastTestInPoundsAreAskedAbout() {
+        TestHerd herd = herd().withTestDay("7", "2025-10-12", 17).withTestDay("8", "2025-10-12", 17);
+        assertThat(form(read(chosen(herd, "tag,date,milk\n7,2025-11-12,37.5\n8,2025-11-12,37.4\n"))))
+                .doesNotContainKey("unit.milk_kg");
+        assertThat(form(read(chosen(herd, "tag,date,milk\n7,2025-11-12,18\n8,2025-11-12,16\n"))))
+                .containsEntry("unit.milk_kg", "kg");
+    }
+
     @Test
     void unitsThatLookWrongAreAskedWithTheEvidenceAndConvertedOnlyAsSaid() {
         TestHerd herd = herd();

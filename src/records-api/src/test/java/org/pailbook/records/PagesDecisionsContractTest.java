@@ -77,7 +77,9 @@ class PagesDecisionsContractTest {
         // served 36 days before and not checked: the fourth list is "toCheck"
         assertThat(worklist.textAt("/lists/3/list")).isEqualTo("toCheck");
         String page = read(herd, "/lists/to-check?asOf=" + DAY);
-        assertThat(page).contains(worklist.textAt("/lists/3/cows/0/why"), worklist.textAt("/lists/3/rule"));
+        assertThat(page)
+                .contains(worklist.textAt("/lists/3/cows/0/why"), worklist.textAt("/lists/3/rule"))
+                .doesNotContain("Pregnancy worth");
         assertThat(read(herd, "/lists/culling?asOf=" + DAY)).contains("By milk alone", "for the veterinarian");
         assertThat(read(herd, "/lists/udder-health?asOf=" + DAY)).contains("it diagnoses nothing");
         assertThat(read(herd, "?asOf=" + DAY)).contains("To check for pregnancy: 1", "Milk not for the tank: 1");
@@ -108,6 +110,7 @@ class PagesDecisionsContractTest {
         assertThat(read(herd, COW + "?asOf=" + DAY))
                 .contains("Keeping her is worth", "EUR", "An estimate from recorded data", "no probability");
         assertThat(read(herd, "/lists/culling?asOf=" + DAY)).contains("Worth keeping, EUR");
+        assertThat(read(herd, "/lists/to-check?asOf=" + DAY)).contains("Pregnancy worth, EUR", "if she took");
     }
 
     @Test

@@ -316,7 +316,13 @@ class WeighDayContractTest {
                 .expecting(201);
         // litres at 1.03 kg: 38 L are 39.14 kg, and (39 - 39.14) / 39.14 is -0.36 %
         assertThat(browser().get(page(herd, "/total?asOf=" + DAY)).asString())
-                .contains("2025-11-13 06:30", "38 L, about 39\u00a0kg", "-0.4");
+                .contains("2025-11-13 06:30", "38 L, about 39\u00a0kg", "-0.4")
+                .doesNotContain("explain it", "Used besides the tank");
+        // with 4 kg for calves 43.14 kg are accounted for, and (39 - 43.14) / 43.14 is -9.6 %
+        herd.post("milk-uses", "{\"date\":\"" + DAY + "\",\"purpose\":\"calves\",\"milkKg\":4}")
+                .expecting(201);
+        assertThat(browser().get(page(herd, "/total?asOf=" + DAY)).asString())
+                .contains("Used besides the tank: 4.0\u00a0kg", "-9.6", "explain it before the test is held against");
     }
 
     @Test

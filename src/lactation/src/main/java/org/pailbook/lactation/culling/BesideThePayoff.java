@@ -27,14 +27,15 @@ final class BesideThePayoff {
     }
 
     static Optional<Figure> pregnancyValue(CowPlace place, Valuation own, double level, LocalDate asOf) {
-        if (place.pregnantShare() == 1) {
+        if (place.pregnantShare() > 0) {
             double cu = own.pregnancyCu(place.parity(), place.pregnantMonth(), place.monthsPregnant(), level);
             return Optional.of(PregnancyValue.PREGNANT_OVER_OPEN.figure(
-                    place.monthsPregnant() + " months pregnant over open in month in milk " + place.pregnantMonth(),
+                    (place.pregnantShare() < 1 ? "if she took, " : "") + place.monthsPregnant()
+                            + " months pregnant over open in month in milk " + place.pregnantMonth(),
                     cu,
                     asOf));
         }
-        if (place.pregnantShare() == 0 && place.isBred() && StageGrid.isBreedingMonth(place.month())) {
+        if (place.isBred() && StageGrid.isBreedingMonth(place.month())) {
             double cu = own.pregnancyCu(place.parity(), place.month() + 1, 1, level);
             return Optional.of(PregnancyValue.PREGNANT_OVER_OPEN.figure(
                     "a conception in month in milk " + place.month() + ", at the start of the next", cu, asOf));

@@ -14,7 +14,8 @@ import org.pailbook.lactation.figure.Figure;
  * @param suggestion what it points to; empty without a value
  * @param reasons the two largest, largest first
  * @param alternative for open cows that would be bred
- * @param pregnancyValue of a pregnant cow over being open; of an open one what a conception in this month would be worth
+ * @param pregnancyValue of a pregnant cow over being open; of one served and not checked the same if she took; of an open one that is bred, what a
+ *     conception in this month would be worth
  * @param simplerRules the same cow by rules that look less far: income over feed cost, marginal net revenue
  */
 public record CowOutlook(

@@ -127,6 +127,24 @@ public enum FindingCode {
             "test-above-expected", Severity.WEAKENS, "A test is far above what the test before it leads to expect."),
     TEST_NOT_CREDIBLE("test-not-credible", Severity.WEAKENS, "A test is so far off that it is better left out."),
 
+    // A herd's test day as a whole
+    UNIT_DOUBTFUL(
+            "unit-doubtful",
+            Severity.WEAKENS,
+            "The herd's mean is that of the test before in pounds, or the other way round: lb or kg?"),
+    WHOLE_TEST_DAY_OFF(
+            "whole-test-day-off",
+            Severity.WEAKENS,
+            "Many cows are far off in one direction: is the whole test day off, or did all of the herd change?"),
+    COWS_SWAPPED(
+            "cows-swapped",
+            Severity.WEAKENS,
+            "Two cows are each far off and each near what the other was to give: were they swapped?"),
+    TANK_GAP(
+            "tank-gap",
+            Severity.WEAKENS,
+            "The cows' weights and what the tank and other uses took up lie apart; explain it before the test is relied on."),
+
     // Accumulated yield
     COUNTED_TO_LAST_TEST(
             "counted-to-last-test",
@@ -238,6 +256,10 @@ public enum FindingCode {
 
     // Keep or replace
     PRICES_NOT_SET("prices-not-set", Severity.WEAKENS, "Prices are not set: the list is by milk only."),
+    PRICES_NEEDED(
+            "prices-needed",
+            Severity.BLOCKS,
+            "This needs a price of milk, of a heifer and of a cow sold; they are not all set, or contradict."),
     REFERENCE_VALUE_USED(
             "reference-value-used",
             Severity.WEAKENS,

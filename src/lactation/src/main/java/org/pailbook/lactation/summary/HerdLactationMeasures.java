@@ -12,6 +12,7 @@ import org.pailbook.lactation.day.DaysInMilk;
 import org.pailbook.lactation.figure.Figure;
 import org.pailbook.lactation.figure.Measured;
 import org.pailbook.lactation.method.Measure;
+import org.pailbook.lactation.persistency.HerdStay;
 import org.pailbook.lactation.persistency.MonthlyPersistency;
 import org.pailbook.lactation.persistency.RollingHerdAverage;
 import org.pailbook.lactation.projection.Projection305;
@@ -34,6 +35,7 @@ public final class HerdLactationMeasures {
     private final Map<ParityGroup, Measured> completed305;
     private final Map<ParityGroup, Measured> persistency;
     private final Figure rollingHerdAverage;
+    private final Figure fpcmPerCowYear;
 
     private HerdLactationMeasures(List<HerdCow> cows, LocalDate asOf) {
         this.cows = List.copyOf(cows);
@@ -52,8 +54,10 @@ public final class HerdLactationMeasures {
                         .value(),
                 all.stream().filter(this::isCompletedInYear).toList());
         this.persistency = means(HerdMeasures.PERSISTENCY, "%", this::monthlyPct, inMilk());
-        this.rollingHerdAverage = RollingHerdAverage.YEAR.of(
-                cows.stream().flatMap(cow -> cow.stays().stream()).toList(), asOf);
+        List<HerdStay> stays =
+                cows.stream().flatMap(cow -> cow.stays().stream()).toList();
+        this.rollingHerdAverage = RollingHerdAverage.YEAR.of(stays, asOf);
+        this.fpcmPerCowYear = FpcmPerCowYear.IDF_2015.of(stays, asOf);
     }
 
     /** @param cows as they were on the day, also those that left */
@@ -188,5 +192,10 @@ public final class HerdLactationMeasures {
 
     public Figure rollingHerdAverage() {
         return rollingHerdAverage;
+    }
+
+    /** Corrected milk for each cow-year, for those who work out emissions. */
+    public Figure fpcmPerCowYear() {
+        return fpcmPerCowYear;
     }
 }

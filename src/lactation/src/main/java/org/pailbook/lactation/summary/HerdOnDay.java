@@ -35,6 +35,7 @@ public final class HerdOnDay {
     private final List<TestDay> lastTests;
     // made when first asked for; made twice by two threads they are equal
     private volatile List<Projection305> milkProjections;
+    private volatile Optional<HerdTestDay> lastTestDay;
 
     private HerdOnDay(List<CowOnDay> cows, LocalDate asOf) {
         this.cows = List.copyOf(cows);
@@ -90,6 +91,18 @@ public final class HerdOnDay {
             }
         }
         return lacks;
+    }
+
+    /** The last test date held against the tests before it; empty without a test. */
+    public Optional<HerdTestDay> lastTestDay() {
+        if (lastTestDay == null) {
+            lastTestDay = lastTestDate.map(date -> HerdTestDay.of(cows, date));
+        }
+        return lastTestDay;
+    }
+
+    private List<Finding> aboutLastTestDay() {
+        return lastTestDay().map(HerdTestDay::findings).orElse(List.of());
     }
 
     /** Mean days in milk of the cows in milk, on the as-of date. */
@@ -219,7 +232,8 @@ public final class HerdOnDay {
             return figure.finding(Finding.of(FindingCode.NO_TEST_DAYS)).build();
         }
         Explanation.Part part = sum.apply(lastTests);
-        return figure.value(part.amount())
+        return figure.findings(aboutLastTestDay())
+                .value(part.amount())
                 .input(UsedInput.used(UsableTests.TEST_DAY, lastTests.get(0).date()))
                 .explanation(new Explanation(List.of(part)))
                 .build();
@@ -248,7 +262,8 @@ public final class HerdOnDay {
             product += test.milkKg().orElseThrow() * component.apply(test).orElseThrow();
         }
         double mean = product / milk;
-        return figure.value(mean)
+        return figure.findings(aboutLastTestDay())
+                .value(mean)
                 .input(UsedInput.used(UsableTests.TEST_DAY, sampled.get(0).date()))
                 .explanation(new Explanation(
                         List.of(new Explanation.Part(cows(sampled.size()) + " sampled, weighted by milk", mean))))

@@ -104,19 +104,25 @@ public final class HerdTurnover {
 
     /** Each exit once. */
     public Map<String, Integer> byDestination() {
-        return count(HerdExit::destination);
+        return count(exit -> List.of(exit.destination()));
     }
 
     /** Each exit once, by its first reason; without one it is "unknown". */
     public Map<String, Integer> byReason() {
-        return count(HerdExit::reason);
+        return count(exit -> List.of(exit.firstReason()));
     }
 
-    private Map<String, Integer> count(Function<HerdExit, String> what) {
+    /** Each exit under every reason recorded for it, so that the counts may add up to more than the exits; without one it is "unknown". */
+    public Map<String, Integer> byAnyReason() {
+        return count(exit -> exit.reasons().isEmpty() ? List.of("") : exit.reasons());
+    }
+
+    private Map<String, Integer> count(Function<HerdExit, List<String>> what) {
         Map<String, Integer> counts = new TreeMap<>();
         for (HerdExit exit : exits) {
-            String name = what.apply(exit).isBlank() ? NOT_RECORDED : what.apply(exit);
-            counts.merge(name, 1, Integer::sum);
+            for (String name : what.apply(exit)) {
+                counts.merge(name.isBlank() ? NOT_RECORDED : name, 1, Integer::sum);
+            }
         }
         return counts;
     }

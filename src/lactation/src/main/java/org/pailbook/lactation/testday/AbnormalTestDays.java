@@ -116,7 +116,8 @@ public final class AbnormalTestDays implements PublishedMethod {
         return slope.previousKg(tests.daysInMilk(index), tests.milkKg(later), intervalDays);
     }
 
-    static boolean isWithinLimits(double kg, double expectedKg) {
+    /** Whether a weight is from 60 % to 150 % of what was to be expected. */
+    public static boolean isWithinLimits(double kg, double expectedKg) {
         return kg >= FLOOR * expectedKg && kg <= CEILING * expectedKg;
     }
 

@@ -16,6 +16,7 @@ import org.pailbook.lactation.event.Calving;
 import org.pailbook.lactation.event.DryOff;
 import org.pailbook.lactation.event.Insemination;
 import org.pailbook.lactation.event.PregnancyCheck;
+import org.pailbook.lactation.figure.Figure;
 import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.finding.FindingCode;
 
@@ -61,6 +62,41 @@ class KeepOrReplaceLawTest {
                 assertThat(outlook.suggestion()).contains(Suggestion.CLOSE_CALL);
             }
         }
+    }
+
+    @Test
+    void thePregnancyValueAloneIsThatOfTheOutlookAndOfACowNotCheckedThatOfOnePregnantSinceThen() {
+        Random random = new Random(SEED);
+        int served = 0;
+        int without = 0;
+        for (int i = 0; i < 2000; i++) {
+            CullingCow cow = random(random, i);
+            Optional<Figure> alone = REFERENCE.pregnancyValue(cow, AS_OF);
+            Optional<Figure> beside = REFERENCE.of(cow, AS_OF).pregnancyValue();
+            assertThat(alone.map(Figure::orThrow)).as("seed %d, %s", SEED, cow).isEqualTo(beside.map(Figure::orThrow));
+            assertThat(alone.map(Figure::explanation)).isEqualTo(beside.map(Figure::explanation));
+            without += alone.isEmpty() ? 1 : 0;
+            if (cow.pregnancy().kind() == PregnancyState.Kind.INSEMINATED) {
+                served++;
+                CullingCow pregnant = new CullingCow(
+                        cow.cow(),
+                        cow.parity(),
+                        cow.calvingDate(),
+                        PregnancyState.pregnantSince(cow.pregnancy().date().orElseThrow()),
+                        cow.milk(),
+                        cow.isToBeBred(),
+                        cow.health());
+                assertThat(alone.orElseThrow().orThrow())
+                        .isEqualTo(REFERENCE
+                                .pregnancyValue(pregnant, AS_OF)
+                                .orElseThrow()
+                                .orThrow());
+                assertThat(alone.orElseThrow().explanation().parts().get(0).what())
+                        .startsWith("if she took");
+            }
+        }
+        assertThat(served).isGreaterThan(300);
+        assertThat(without).isGreaterThan(300);
     }
 
     @Test

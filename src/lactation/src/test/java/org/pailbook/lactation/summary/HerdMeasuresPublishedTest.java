@@ -109,15 +109,16 @@ class HerdMeasuresPublishedTest {
                                 .build()),
                 cow("D", calved(250, 2).build()));
         List<HerdExit> exits = new ArrayList<>(List.of(
-                new HerdExit("A", DAY.minusDays(100), "slaughter", false, "lowYield"),
-                new HerdExit("B", DAY.minusDays(160), "death", true, ""),
-                new HerdExit("C", DAY.minusDays(370), "sale", false, "surplus"),
-                new HerdExit("heifer", DAY.minusDays(10), "sale", false, "surplus")));
+                new HerdExit("A", DAY.minusDays(100), "slaughter", false, List.of("lowYield", "udder")),
+                new HerdExit("B", DAY.minusDays(160), "death", true, List.of()),
+                new HerdExit("C", DAY.minusDays(370), "sale", false, List.of("surplus")),
+                new HerdExit("heifer", DAY.minusDays(10), "sale", false, List.of("surplus"))));
         exits.addAll(List.copyOf(exits));
         HerdTurnover turnover = HerdTurnover.of(cows, exits, from, DAY);
         assertThat(turnover.rate().numerator()).isEqualTo(2);
         assertThat(turnover.byDestination()).isEqualTo(Map.of("slaughter", 1, "death", 1));
         assertThat(turnover.byReason()).isEqualTo(Map.of("lowYield", 1, "unknown", 1));
+        assertThat(turnover.byAnyReason()).isEqualTo(Map.of("lowYield", 1, "udder", 1, "unknown", 1));
         // A 200 days, B 40, D 251 counting today; C left before
         assertThat(turnover.cowDays()).isEqualTo(200 + 40 + 251);
         assertThat(turnover.deathRate().numerator()).isEqualTo(1);

@@ -41,6 +41,7 @@ import org.pailbook.lactation.persistency.RollingHerdAverage;
 import org.pailbook.lactation.persistency.SummitMilk;
 import org.pailbook.lactation.projection.BestPrediction;
 import org.pailbook.lactation.projection.BestPredictionPersistency;
+import org.pailbook.lactation.summary.FpcmPerCowYear;
 import org.pailbook.lactation.summary.HerdMean;
 import org.pailbook.lactation.summary.HerdMeasures;
 import org.pailbook.lactation.testday.EstimatedEnd;
@@ -93,7 +94,11 @@ final class MethodCatalogue {
         kinds.put(
                 "herd",
                 joined(
-                        List.of(HerdMean.OVER_COWS, HerdMean.OF_PROJECTIONS, RollingHerdAverage.YEAR),
+                        List.of(
+                                HerdMean.OVER_COWS,
+                                HerdMean.OF_PROJECTIONS,
+                                RollingHerdAverage.YEAR,
+                                FpcmPerCowYear.IDF_2015),
                         HerdMeasures.all()));
         kinds.put(
                 "daily-yield",

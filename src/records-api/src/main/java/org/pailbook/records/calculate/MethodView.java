@@ -2,7 +2,6 @@ package org.pailbook.records.calculate;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.Locale;
-import java.util.OptionalDouble;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.pailbook.lactation.correctedmilk.CorrectedMilkFormula;
 import org.pailbook.lactation.correctedmilk.MilkEnergyFormula;
@@ -12,6 +11,7 @@ import org.pailbook.lactation.curve.CurveModel;
 import org.pailbook.lactation.method.PublishedMethod;
 import org.pailbook.lactation.persistency.PersistencyMeasure;
 import org.pailbook.records.wire.FigureView;
+import org.pailbook.records.wire.OrNull;
 
 /**
  * A published method and what has to be known to choose it.
@@ -66,9 +66,9 @@ record MethodView(
         static Composition of(StandardMilk standard) {
             return new Composition(
                     standard.fatPct(),
-                    boxed(standard.proteinPct()),
-                    boxed(standard.lactosePct()),
-                    boxed(standard.solidsNotFatPct()));
+                    OrNull.of(standard.proteinPct()),
+                    OrNull.of(standard.lactosePct()),
+                    OrNull.of(standard.solidsNotFatPct()));
         }
     }
 
@@ -82,9 +82,7 @@ record MethodView(
             parameterCount = curve.parameterCount();
         } else if (method instanceof PersistencyMeasure measure) {
             leastTests = PersistencyMeasure.LEAST_TESTS;
-            lastDay = measure.lastDayNeeded().isPresent()
-                    ? (Integer) measure.lastDayNeeded().getAsInt()
-                    : null;
+            lastDay = OrNull.of(measure.lastDayNeeded());
         }
         CorrectedMilkFormula formula = method instanceof CorrectedMilkFormula corrected ? corrected : null;
         ProteinBasis basis = formula != null
@@ -102,12 +100,8 @@ record MethodView(
                 lastDay,
                 formula == null ? null : Composition.of(formula.standard()),
                 formula == null ? null : (Double) formula.factorAtStandard(),
-                formula == null ? null : boxed(formula.assumedLactosePct()),
-                formula == null ? null : boxed(formula.lowestFatPct()),
+                formula == null ? null : OrNull.of(formula.assumedLactosePct()),
+                formula == null ? null : OrNull.of(formula.lowestFatPct()),
                 basis == null ? null : basis.name().toLowerCase(Locale.ROOT).replace('_', '-'));
-    }
-
-    private static Double boxed(OptionalDouble value) {
-        return value.isPresent() ? (Double) value.getAsDouble() : null;
     }
 }

@@ -39,8 +39,8 @@ public record CowOutlookView(
 
         @Schema(
                 description =
-                        "Of a pregnant cow over the same cow open; of an open cow, what a conception in this month would be"
-                                + " worth")
+                        "Of a pregnant cow over the same cow open; of one served and not checked, the same if she took; of an"
+                                + " open cow, what a conception in this month would be worth")
         FigureView pregnancyValue,
 
         @Schema(description = "Rules that look less far") List<FigureView> simplerRules) {

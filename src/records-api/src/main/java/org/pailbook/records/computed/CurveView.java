@@ -14,6 +14,7 @@ import org.pailbook.lactation.curve.LactationCurve;
 import org.pailbook.records.wire.FigureView.InputsView;
 import org.pailbook.records.wire.FigureView.MethodView;
 import org.pailbook.records.wire.FigureView.WarningView;
+import org.pailbook.records.wire.OrNull;
 
 /**
  * A curve fitted to the tests of one lactation, or why none is shown.
@@ -70,7 +71,7 @@ public record CurveView(
     public record ParameterView(String name, double value, String unit, Double standardError) {
         static ParameterView of(CurveParameter parameter) {
             return new ParameterView(
-                    parameter.name(), parameter.value(), parameter.unit(), boxed(parameter.standardError()));
+                    parameter.name(), parameter.value(), parameter.unit(), OrNull.ofFinite(parameter.standardError()));
         }
     }
 
@@ -105,17 +106,18 @@ public record CurveView(
                 status(isOk),
                 MethodView.of(fit.model()),
                 isOk ? fit.parameters().stream().map(ParameterView::of).toList() : null,
-                boxed(fit.peakDaysInMilk()),
-                boxed(fit.peakDaysStandardError()),
-                boxed(fit.peakMilkKgPerDay()),
-                boxed(fit.peakMilkStandardErrorKgPerDay()),
-                boxed(fit.residualSdKg()),
-                boxed(fit.rssKg2()),
-                boxed(fit.aicc()),
-                boxed(aiccAboveBest),
-                boxed(fit.bic()),
-                estimate.map(fitted -> boxed(fitted.conditionNumber())).orElse(null),
-                boxed(total),
+                OrNull.ofFinite(fit.peakDaysInMilk()),
+                OrNull.ofFinite(fit.peakDaysStandardError()),
+                OrNull.ofFinite(fit.peakMilkKgPerDay()),
+                OrNull.ofFinite(fit.peakMilkStandardErrorKgPerDay()),
+                OrNull.ofFinite(fit.residualSdKg()),
+                OrNull.ofFinite(fit.rssKg2()),
+                OrNull.ofFinite(fit.aicc()),
+                OrNull.ofFinite(aiccAboveBest),
+                OrNull.ofFinite(fit.bic()),
+                estimate.map(fitted -> OrNull.ofFinite(fitted.conditionNumber()))
+                        .orElse(null),
+                OrNull.ofFinite(total),
                 total.isPresent() ? (Integer) lastDay : null,
                 fit.testCount(),
                 InputsView.of(fit.inputs()),
@@ -136,17 +138,17 @@ public record CurveView(
                 status(isOk),
                 MethodView.of(model),
                 isOk ? estimate.parameters().stream().map(ParameterView::of).toList() : null,
-                boxed(peak),
-                boxed(estimate.peakDaysStandardError()),
-                isOk ? boxed(curve.get().peakMilkKgPerDay()) : null,
-                boxed(estimate.peakMilkStandardErrorKgPerDay()),
-                boxed(estimate.residualSdKg()),
-                boxed(estimate.rssKg2()),
-                boxed(estimate.aicc()),
-                boxed(aiccAboveBest),
-                boxed(estimate.bic()),
-                boxed(estimate.conditionNumber()),
-                hasTotal ? boxed(OptionalDouble.of(curve.get().totalKg(1, lastDay))) : null,
+                OrNull.ofFinite(peak),
+                OrNull.ofFinite(estimate.peakDaysStandardError()),
+                isOk ? OrNull.ofFinite(curve.get().peakMilkKgPerDay()) : null,
+                OrNull.ofFinite(estimate.peakMilkStandardErrorKgPerDay()),
+                OrNull.ofFinite(estimate.residualSdKg()),
+                OrNull.ofFinite(estimate.rssKg2()),
+                OrNull.ofFinite(estimate.aicc()),
+                OrNull.ofFinite(aiccAboveBest),
+                OrNull.ofFinite(estimate.bic()),
+                OrNull.ofFinite(estimate.conditionNumber()),
+                hasTotal ? OrNull.ofFinite(OptionalDouble.of(curve.get().totalKg(1, lastDay))) : null,
                 hasTotal ? (Integer) lastDay : null,
                 points.daysInMilk().length,
                 null,
@@ -171,7 +173,7 @@ public record CurveView(
                         milkKg[i],
                         milkKg[i] - residuals[i],
                         residuals[i],
-                        boxed(estimate.studentizedResidual(i)));
+                        OrNull.ofFinite(estimate.studentizedResidual(i)));
             }
             return List.of(views);
         }
@@ -179,10 +181,5 @@ public record CurveView(
 
     private static String status(boolean isOk) {
         return isOk ? "ok" : "notEnoughData";
-    }
-
-    /** JSON has no NaN and no infinity; a spread that overflowed is as good as none. */
-    private static Double boxed(OptionalDouble value) {
-        return value.isPresent() && Double.isFinite(value.getAsDouble()) ? (Double) value.getAsDouble() : null;
     }
 }

@@ -11,10 +11,6 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import org.pailbook.lactation.breeding.BreedingRecord;
-import org.pailbook.lactation.breeding.BreedingSettings;
-import org.pailbook.lactation.breeding.BreedingWorklist;
-import org.pailbook.lactation.breeding.ListedCow;
 import org.pailbook.lactation.culling.CowOutlook;
 import org.pailbook.lactation.culling.CullingCow;
 import org.pailbook.lactation.culling.CullingRanking;
@@ -32,20 +28,13 @@ import org.pailbook.records.store.HerdRow;
 @ApplicationScoped
 public class DecisionLists {
     private final HerdValuation valuation;
-    private final HerdBreeding breeding;
     private final HerdSettings settings;
     private final HerdMilkRecords milk;
     private final CowRecords records;
 
     @Inject
-    DecisionLists(
-            HerdValuation valuation,
-            HerdBreeding breeding,
-            HerdSettings settings,
-            HerdMilkRecords milk,
-            CowRecords records) {
+    DecisionLists(HerdValuation valuation, HerdSettings settings, HerdMilkRecords milk, CowRecords records) {
         this.valuation = valuation;
-        this.breeding = breeding;
         this.settings = settings;
         this.milk = milk;
         this.records = records;
@@ -80,18 +69,6 @@ public class DecisionLists {
      * @param lines lowest first
      */
     public record RankedLines(Yardstick by, List<RankedLine> lines, List<NotRanked> notRanked) {}
-
-    /** A cow on a list of the breeding day. */
-    public record BredLine(CowRecord record, ListedCow listed, BreedingSettings settings) {}
-
-    /**
-     * The lists of the breeding day.
-     *
-     * @param lines list by list
-     * @param animals all of the herd
-     */
-    public record BredLines(
-            BreedingSettings settings, UsedSettingsView used, List<BredLine> lines, List<BreedingRecord> animals) {}
 
     /** A cow whose milk stays out. */
     public record WithheldLine(CowRecord record, CowState state, WithheldCow cow) {}
@@ -161,40 +138,6 @@ public class DecisionLists {
                 notRanked.add(new NotRanked(candidate, one.levelPct()));
             }
         }
-    }
-
-    /** List by list, by the herd's own settings. */
-    public List<BredLine> worklist(HerdRow herd, LocalDate day) {
-        return worklist(herd, records.ofHerd(herd, day), day);
-    }
-
-    /** The same of animals that have been read already. */
-    public List<BredLine> worklist(HerdRow herd, List<CowRecord> animals, LocalDate day) {
-        return worklist(herd, animals, day, SettingsInForce::breeding).lines();
-    }
-
-    /** @param asked settings of the request over the herd's */
-    public BredLines worklist(HerdRow herd, LocalDate day, Function<SettingsInForce, BreedingSettings> asked) {
-        return worklist(herd, records.ofHerd(herd, day), day, asked);
-    }
-
-    private BredLines worklist(
-            HerdRow herd, List<CowRecord> read, LocalDate day, Function<SettingsInForce, BreedingSettings> asked) {
-        SettingsInForce inForce = settings.on(herd, day);
-        BreedingSettings own = asked.apply(inForce);
-        List<HerdBreeding.BredCow> cows = breeding.of(herd, read, day);
-        Map<String, CowRecord> byId = cows.stream()
-                .map(HerdBreeding.BredCow::record)
-                .collect(Collectors.toMap(CowRecord::id, Function.identity()));
-        List<BreedingRecord> animals =
-                cows.stream().map(HerdBreeding.BredCow::breeding).toList();
-        return new BredLines(
-                own,
-                inForce.used(),
-                BreedingWorklist.with(own).of(animals).stream()
-                        .map(listed -> new BredLine(byId.get(listed.cow().animal()), listed, own))
-                        .toList(),
-                animals);
     }
 
     /** At the end of the day, by the herd's own settings. */

@@ -64,6 +64,21 @@ public class HerdValuation {
         return yardsticks.of(herd, day, () -> of(herd, day).by());
     }
 
+    /**
+     * What pregnancies are worth in a herd whose cows have been read already; nothing is worked out without prices.
+     *
+     * @param bred all of the herd
+     */
+    public PregnancyWorth pregnancies(HerdRow herd, List<HerdBreeding.BredCow> bred, LocalDate day) {
+        if (inForce.on(PriceRow.class, herd, day).flatMap(HerdPrices::of).isEmpty()) {
+            return PregnancyWorth.NOT_KNOWN;
+        }
+        List<CowOnDay> cows = learning.teach(
+                herd, day, bred.stream().map(one -> one.record().onDay(day)).toList());
+        Yardstick by = yardsticks.of(herd, day, () -> yardstick(herd, day, bred, cows, RankedHerd.of(bred, cows)));
+        return PregnancyWorth.by(by, cows);
+    }
+
     /** One cow alone; empty if she is neither in milk nor dry. */
     public Optional<CullingCow> cow(HerdRow herd, CowRecord record, LocalDate day, Yardstick by) {
         return RankedHerd.candidate(

@@ -107,7 +107,9 @@ record CullingRankingView(
             @Schema(description = "For an open cow: keeping her without breeding her again")
             WithoutBreedingView withoutBreeding,
 
-            @Schema(description = "Of her pregnancy; of an open cow, of a conception in this month")
+            @Schema(
+                    description =
+                            "Of her pregnancy; if she took, where she is not checked; of an open cow, of a conception in this month")
             Double pregnancyValue,
 
             @Schema(description = "Codes of what was found") List<String> warnings) {}

@@ -11,9 +11,11 @@ import java.util.OptionalDouble;
  * @param cowsWeighed those with any weight
  * @param cowsInPart those of whom not all milkings are there
  * @param milkKg of all weights
+ * @param usedKg what went to calves, into the house, was thrown away or otherwise used on the day, by its records
  * @param tank what was read or picked up on that day and the next, in order of time
  */
-public record DayTotal(int cowsInMilk, int cowsWeighed, int cowsInPart, double milkKg, List<TankAmount> tank) {
+public record DayTotal(
+        int cowsInMilk, int cowsWeighed, int cowsInPart, double milkKg, double usedKg, List<TankAmount> tank) {
     /**
      * Milk in or out of a tank.
      *

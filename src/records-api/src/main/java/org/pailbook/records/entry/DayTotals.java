@@ -12,6 +12,7 @@ import java.util.OptionalDouble;
 import org.pailbook.records.store.DatedRecord;
 import org.pailbook.records.store.Events;
 import org.pailbook.records.store.HerdRow;
+import org.pailbook.records.store.MilkUseRow;
 import org.pailbook.records.store.TankPickupRow;
 import org.pailbook.records.store.TankReadingRow;
 
@@ -41,6 +42,10 @@ public class DayTotals {
                         .filter(values -> isPart(values, milkings))
                         .count(),
                 weighed.stream().mapToDouble(DayTotals::milkKg).sum(),
+                events.all(MilkUseRow.class, herd, day, day).stream()
+                        .filter(row -> row.milkKg != null)
+                        .mapToDouble(row -> row.milkKg)
+                        .sum(),
                 tank(herd, day));
     }
 

@@ -23,8 +23,16 @@ public record DepartureBody(
         @Schema(enumeration = {"sale", "slaughter", "death", "cullOnFarm", "transfer", "other"})
         String kind,
 
-        @Schema(description = "Code of the ICAR departure reason list, or your own")
+        @Schema(
+                description =
+                        "Code of the ICAR departure reason list, or your own; the one that counts if there are several")
         String reason,
+
+        @Schema(description = "Another reason; needs reason")
+        String secondReason,
+
+        @Schema(description = "A third one; needs secondReason")
+        String thirdReason,
 
         String note,
 
@@ -38,6 +46,15 @@ public record DepartureBody(
 
     static DepartureBody of(DepartureRow row, AnimalIdentifier animal) {
         return new DepartureBody(
-                animal, row.date, row.kind, row.reason, row.note, row.returnedOn, row.source, row.sourceId);
+                animal,
+                row.date,
+                row.kind,
+                row.reason,
+                row.secondReason,
+                row.thirdReason,
+                row.note,
+                row.returnedOn,
+                row.source,
+                row.sourceId);
     }
 }

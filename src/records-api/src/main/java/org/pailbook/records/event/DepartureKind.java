@@ -2,6 +2,7 @@ package org.pailbook.records.event;
 
 import jakarta.inject.Singleton;
 import java.util.List;
+import java.util.Objects;
 import org.pailbook.records.intake.EventKind;
 import org.pailbook.records.intake.Member;
 import org.pailbook.records.intake.Members;
@@ -20,6 +21,16 @@ public final class DepartureKind extends EventKind<DepartureRow> {
             .code("kind", KINDS, record -> record.kind, (record, value) -> record.kind = value)
             .needed()
             .text("reason", LONGEST_REASON, record -> record.reason, (record, value) -> record.reason = value)
+            .text(
+                    "secondReason",
+                    LONGEST_REASON,
+                    record -> record.secondReason,
+                    (record, value) -> record.secondReason = value)
+            .text(
+                    "thirdReason",
+                    LONGEST_REASON,
+                    record -> record.thirdReason,
+                    (record, value) -> record.thirdReason = value)
             .note(record -> record.note, (record, value) -> record.note = value)
             .date("returnedOn", record -> record.returnedOn, (record, value) -> record.returnedOn = value)
             .list();
@@ -63,7 +74,36 @@ public final class DepartureKind extends EventKind<DepartureRow> {
                     .seen(record.returnedOn.toString())
                     .expecting("at least " + record.date));
         }
+        checkReasons(posted);
         surroundings.noteReturn(record.animalId, record.date, record.returnedOn);
         surroundings.noteDeparture(record.animalId, record.date, replacedId);
+    }
+
+    /** One after the other, and each once. */
+    private static void checkReasons(Posted<DepartureRow> posted) {
+        DepartureRow record = posted.record();
+        if (record.reason == null && record.secondReason != null
+                || record.secondReason == null && record.thirdReason != null) {
+            posted.add(FindingView.error(
+                    "reason-missing",
+                    posted.pointer(
+                            record.thirdReason != null && record.secondReason == null ? "thirdReason" : "secondReason"),
+                    "is given without the reason before it; the first one is the one that counts"));
+        }
+        if (record.reasons().stream().distinct().count() < record.reasons().size()) {
+            posted.add(FindingView.error(
+                            "reason-repeated",
+                            posted.pointer(
+                                    Objects.equals(record.reason, record.secondReason)
+                                            ? "secondReason"
+                                            : "thirdReason"),
+                            "is given twice")
+                    .expecting("each reason once"));
+        }
+    }
+
+    @Override
+    protected boolean isOfFemales() {
+        return false;
     }
 }

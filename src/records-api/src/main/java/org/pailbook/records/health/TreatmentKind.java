@@ -116,4 +116,9 @@ public final class TreatmentKind extends EventKind<TreatmentRow> {
                     .expecting("at least " + last));
         }
     }
+
+    @Override
+    protected boolean isOfFemales() {
+        return false;
+    }
 }

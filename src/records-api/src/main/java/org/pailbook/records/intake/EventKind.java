@@ -19,6 +19,11 @@ public abstract class EventKind<E extends AnimalEvent> extends DatedKind<E> {
     /** Checks what is particular to the kind; animal and day are known to be there and the common checks are done. */
     protected abstract void checkDetails(Posted<E> posted, E replaced, Surroundings surroundings);
 
+    /** Whether only a female animal can have such a record. */
+    protected boolean isOfFemales() {
+        return true;
+    }
+
     @Override
     protected final List<Column> firstColumns() {
         return List.of(Column.text("animal_scheme", "animal", "scheme"), Column.text("animal_id", "animal", "id"));
@@ -88,6 +93,13 @@ public abstract class EventKind<E extends AnimalEvent> extends DatedKind<E> {
             posted.add(FindingView.error("before-birth", posted.pointer(dayMember()), "lies before the animal's birth")
                     .seen(date.toString())
                     .expecting("at least " + born));
+        }
+        if (isOfFemales() && surroundings.isMale(posted.record().animalId)) {
+            posted.add(FindingView.error(
+                            "male-animal",
+                            posted.pointer("animal"),
+                            "is recorded as male; correct its sex if that is wrong, or the animal named here")
+                    .seen("male"));
         }
         checkDetails(posted, replaced, surroundings);
     }

@@ -3,6 +3,7 @@ package org.pailbook.records.intake;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -23,6 +24,9 @@ public final class Surroundings {
 
     private final LocalDate today;
     private final Map<String, LocalDate> births = new HashMap<>();
+    /** Animals recorded as male. */
+    private final Set<String> males = new HashSet<>();
+
     /** By animal: day of calving to its id, null for a row not stored yet. */
     private final Map<String, TreeMap<LocalDate, String>> calvings = new HashMap<>();
 
@@ -45,18 +49,28 @@ public final class Surroundings {
             Set<Class<? extends AnimalEvent>> looksAt) {
         InParts.of(animalIds, some -> {
             session.createSelectionQuery(
-                            "select id, birthDate from AnimalRow where herdId = :herd and id in :ids and birthDate is not null",
+                            "select id, birthDate, sex from AnimalRow where herdId = :herd and id in :ids"
+                                    + " and (birthDate is not null or sex = 'male')",
                             Object[].class)
                     .setParameter("herd", herd.id)
                     .setParameter("ids", InParts.oneOrAll(some))
                     .getResultList()
-                    .forEach(row -> births.put((String) row[0], (LocalDate) row[1]));
+                    .forEach(row -> noteAnimal((String) row[0], (LocalDate) row[1], "male".equals(row[2])));
             loadDays(session, herd, some, "CalvingRow", calvings);
             loadDays(session, herd, some, "DepartureRow", departures);
             loadReturns(session, herd, some);
             looksAt.forEach(kind -> loadDays(
                     session, herd, some, kind.getSimpleName(), others.computeIfAbsent(kind, any -> new HashMap<>())));
         });
+    }
+
+    private void noteAnimal(String id, LocalDate born, boolean isMale) {
+        if (born != null) {
+            births.put(id, born);
+        }
+        if (isMale) {
+            males.add(id);
+        }
     }
 
     private void loadReturns(StatelessSession session, HerdRow herd, Collection<String> animalIds) {
@@ -96,6 +110,11 @@ public final class Surroundings {
     /** Day of birth; null if not recorded. */
     public LocalDate birthDate(String animalId) {
         return births.get(animalId);
+    }
+
+    /** Whether it is recorded as male. */
+    boolean isMale(String animalId) {
+        return males.contains(animalId);
     }
 
     /** The last calving on or before that day. */

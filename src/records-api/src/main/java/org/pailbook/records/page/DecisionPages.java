@@ -3,6 +3,7 @@ package org.pailbook.records.page;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import org.pailbook.lactation.breeding.BreedingList;
@@ -14,7 +15,7 @@ import org.pailbook.lactation.culling.Reason;
 import org.pailbook.lactation.event.WithholdingEnd;
 import org.pailbook.lactation.withheld.WithheldMilk;
 import org.pailbook.lactation.withheld.WithheldReason;
-import org.pailbook.records.computed.DecisionLists.BredLine;
+import org.pailbook.records.computed.BreedingLists.BredLine;
 import org.pailbook.records.computed.DecisionLists.RankedLine;
 import org.pailbook.records.computed.DecisionLists.WithheldLine;
 import org.pailbook.records.computed.DecisionLists.WithheldLines;
@@ -43,9 +44,7 @@ final class DecisionPages {
 
     /** All lists. */
     record ListsPage(Shown shown, List<ListLink> lists) {
-        static ListsPage of(Shown shown, List<WithheldLine> withheld, List<BredLine> bred) {
-            var counts = bred.stream()
-                    .collect(Collectors.groupingBy(line -> line.listed().list(), Collectors.counting()));
+        static ListsPage of(Shown shown, List<WithheldLine> withheld, Map<BreedingList, Long> counts) {
             List<ListLink> lists = Arrays.stream(BreedingList.values())
                     .map(list -> link(shown, path(list), Long.toString(counts.getOrDefault(list, 0L))))
                     .collect(Collectors.toCollection(java.util.ArrayList::new));
@@ -99,7 +98,14 @@ final class DecisionPages {
 
     /** A cow on a list of the breeding day. */
     record BredCowLine(
-            Listed cow, int parity, String daysSinceCalving, String lastServed, String day, String why, String due) {
+            Listed cow,
+            int parity,
+            String daysSinceCalving,
+            String lastServed,
+            String day,
+            String why,
+            String due,
+            String pregnancyValue) {
         static BredCowLine of(BredLine line, Shown shown) {
             var breeding = line.listed().cow();
             return new BredCowLine(
@@ -117,13 +123,26 @@ final class DecisionPages {
                     breeding.expectedCalving()
                             .map(ExpectedCalving::due)
                             .map(Object::toString)
+                            .orElse(Shown.NONE),
+                    line.pregnancyValue()
+                            .map(value -> Shown.number(value.value(), 0))
                             .orElse(Shown.NONE));
         }
     }
 
-    /** One list of the breeding day. */
+    /**
+     * One list of the breeding day.
+     *
+     * @param currency empty text without prices: then no pregnancy has a value
+     */
     record BreedingPage(
-            Shown shown, String path, String rule, String source, Part<BredCowLine> part, List<String> cautions) {
+            Shown shown,
+            String path,
+            String rule,
+            String source,
+            String currency,
+            Part<BredCowLine> part,
+            List<String> cautions) {
         /** Key of its title. */
         public String title() {
             return "list." + path;
@@ -139,6 +158,7 @@ final class DecisionPages {
                     DecisionPages.path(list),
                     list.rule(),
                     list.source(),
+                    bred.isEmpty() ? "" : bred.get(0).currency(),
                     Part.of(
                             bred.stream()
                                     .filter(line -> line.listed().list() == list)

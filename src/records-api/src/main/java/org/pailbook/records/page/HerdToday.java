@@ -9,11 +9,12 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.pailbook.lactation.breeding.BreedingList;
-import org.pailbook.lactation.udderhealth.VeterinaryTrigger;
 import org.pailbook.lactation.withheld.MilkedCow;
+import org.pailbook.records.computed.BreedingLists;
 import org.pailbook.records.computed.DecisionLists;
 import org.pailbook.records.computed.HerdMilkRecords;
 import org.pailbook.records.computed.KnownCow;
+import org.pailbook.records.computed.VeterinaryCall;
 import org.pailbook.records.store.CowRecord;
 import org.pailbook.records.store.Events;
 import org.pailbook.records.store.MilkByDay;
@@ -27,13 +28,15 @@ class HerdToday {
             BreedingList.TO_BREED, BreedingList.TO_CHECK, BreedingList.DUE_TO_DRY_OFF, BreedingList.DUE_TO_CALVE);
 
     private final DecisionLists lists;
+    private final BreedingLists bred;
     private final HerdMilkRecords milk;
     private final MilkByDay milkings;
     private final Events events;
 
     @Inject
-    HerdToday(DecisionLists lists, HerdMilkRecords milk, MilkByDay milkings, Events events) {
+    HerdToday(DecisionLists lists, BreedingLists bred, HerdMilkRecords milk, MilkByDay milkings, Events events) {
         this.lists = lists;
+        this.bred = bred;
         this.milk = milk;
         this.milkings = milkings;
         this.events = events;
@@ -54,8 +57,7 @@ class HerdToday {
                 shown,
                 "milk-withheld",
                 lists.withheld(shown.herd(), animals, day).size());
-        Map<BreedingList, Long> counts = lists.worklist(shown.herd(), animals, day).stream()
-                .collect(Collectors.groupingBy(line -> line.listed().list(), Collectors.counting()));
+        Map<BreedingList, Long> counts = bred.counts(shown.herd(), animals, day);
         SHOWN_LISTS.forEach(list -> add(toDo, shown, DecisionPages.path(list), counts.getOrDefault(list, 0L)));
         return toDo;
     }
@@ -70,17 +72,12 @@ class HerdToday {
     /** Cows to see the veterinarian about. */
     private List<ToDo> calls(Shown shown, List<KnownCow> cows, List<CowRecord> animals) {
         List<MilkedCow> milked = milk.of(shown.herd(), animals, shown.asOf());
-        List<ToDo> calls = new ArrayList<>();
-        for (int i = 0; i < cows.size(); i++) {
-            KnownCow cow = cows.get(i);
-            if (!cow.onDay().hasLeft()) {
-                VeterinaryTrigger.ofCow(
-                                milked.get(i).foremilkChecks(), milked.get(i).lastCalving(), shown.asOf())
-                        .forEach(call -> calls.add(new ToDo(
-                                shown.cow(cow.identifier()), cow.identifier().id() + ": " + call.words())));
-            }
-        }
-        return calls;
+        return VeterinaryCall.of(animals, cows.stream().map(KnownCow::onDay).toList(), milked, shown.asOf()).stream()
+                .map(call -> new ToDo(
+                        shown.cow(call.record().shownIdentifier()),
+                        call.record().shownIdentifier().id() + ": "
+                                + call.trigger().words()))
+                .toList();
     }
 
     /** Latest first. */

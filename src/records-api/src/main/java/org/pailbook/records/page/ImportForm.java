@@ -210,7 +210,7 @@ public class ImportForm {
                                 kind, PageWords.word("kind." + kind), kind.equals(mapping.kind())))
                         .toList(),
                 lines,
-                questions.of(view, mapping),
+                questions.of(shown.herd(), view, mapping),
                 asksScheme(mapping),
                 mapping.scheme(),
                 mapping.source(),

@@ -8,6 +8,8 @@ import java.util.Optional;
 import org.pailbook.records.exchange.FileUnit;
 import org.pailbook.records.exchange.KindTables;
 import org.pailbook.records.problem.Problem;
+import org.pailbook.records.store.HerdRow;
+import org.pailbook.records.store.MilkByDay;
 import org.pailbook.records.upload.ColumnLook;
 import org.pailbook.records.upload.FileDates;
 import org.pailbook.records.upload.FileMapping;
@@ -18,14 +20,16 @@ import org.pailbook.records.upload.Questions;
 @ApplicationScoped
 public class ImportQuestions {
     private final KindTables kinds;
+    private final MilkByDay milk;
 
     @Inject
-    ImportQuestions(KindTables kinds) {
+    ImportQuestions(KindTables kinds, MilkByDay milk) {
         this.kinds = kinds;
+        this.milk = milk;
     }
 
     /** What is asked of a file, each with its answers and the one given or told by the file itself. */
-    List<ImportPages.Question> of(FileView view, FileMapping mapping) {
+    List<ImportPages.Question> of(HerdRow herd, FileView view, FileMapping mapping) {
         List<ImportPages.Question> questions = new ArrayList<>();
         if (view.beginsWithData()) {
             questions.add(new ImportPages.Question(
@@ -35,7 +39,7 @@ public class ImportQuestions {
                     choices("import.header.", List.of("no", "yes"), mapping.hasHeader() ? "yes" : "no")));
         }
         List<String> headings = view.headings(mapping.hasHeader());
-        Questions.units(view, headings, mapping.columns(), mapping.kind())
+        Questions.units(view, headings, mapping.columns(), mapping.kind(), milk.meanOfLastTestKg(herd))
                 .values()
                 .forEach(asked -> {
                     Optional<FileUnit> said =

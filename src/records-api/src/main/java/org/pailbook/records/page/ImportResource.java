@@ -151,7 +151,7 @@ public class ImportResource {
             FileMapping mapping = isOther ? form.ofKind(herd, view, said.kind(), said.hasHeader()) : said;
             return map(shown, file, mapping, List.of(), isOther && form.isRemembered(herd, view, mapping), 200);
         }
-        List<ImportPages.Question> asked = questions.of(view, said);
+        List<ImportPages.Question> asked = questions.of(herd, view, said);
         List<String> problems = form.problems(said, asked);
         if (!problems.isEmpty()) {
             return map(shown, file, said, problems, false, PageResource.NOT_ACCEPTED);

@@ -18,6 +18,7 @@ import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.pailbook.lactation.breeding.BreedingList;
 import org.pailbook.lactation.withheld.WithheldMilk;
 import org.pailbook.records.access.WithSession;
+import org.pailbook.records.computed.BreedingLists;
 import org.pailbook.records.computed.DecisionLists;
 import org.pailbook.records.computed.HerdSettings;
 import org.pailbook.records.computed.HerdTank;
@@ -34,14 +35,22 @@ import org.pailbook.records.store.CowRecords;
 public class ListsResource {
     private final PageDesk desk;
     private final DecisionLists lists;
+    private final BreedingLists bred;
     private final CowRecords records;
     private final HerdSettings settings;
     private final HerdTank tank;
 
     @Inject
-    ListsResource(PageDesk desk, DecisionLists lists, CowRecords records, HerdSettings settings, HerdTank tank) {
+    ListsResource(
+            PageDesk desk,
+            DecisionLists lists,
+            BreedingLists bred,
+            CowRecords records,
+            HerdSettings settings,
+            HerdTank tank) {
         this.desk = desk;
         this.lists = lists;
+        this.bred = bred;
         this.records = records;
         this.settings = settings;
         this.tank = tank;
@@ -55,7 +64,7 @@ public class ListsResource {
         return PageResource.html(Templates.lists(DecisionPages.ListsPage.of(
                 shown,
                 lists.withheld(shown.herd(), animals, shown.asOf()),
-                lists.worklist(shown.herd(), animals, shown.asOf()))));
+                bred.counts(shown.herd(), animals, shown.asOf()))));
     }
 
     @GET
@@ -108,6 +117,6 @@ public class ListsResource {
                 .findFirst()
                 .orElseThrow(Problem::notFound);
         return PageResource.html(Templates.breeding(DecisionPages.BreedingPage.of(
-                shown, list, lists.worklist(shown.herd(), shown.asOf()), PageQuery.number("page", page, 1))));
+                shown, list, bred.on(shown.herd(), shown.asOf()).lines(), PageQuery.number("page", page, 1))));
     }
 }

@@ -5,21 +5,24 @@ import jakarta.inject.Inject;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import org.pailbook.lactation.breeding.BreedingWorklist;
+import org.pailbook.lactation.figure.Figure;
 import org.pailbook.lactation.finding.Finding;
-import org.pailbook.records.computed.DecisionLists;
-import org.pailbook.records.computed.DecisionLists.BredLine;
+import org.pailbook.records.computed.BreedingLists;
+import org.pailbook.records.computed.BreedingLists.BredLine;
 import org.pailbook.records.store.HerdRow;
 import org.pailbook.records.wire.AsOf;
+import org.pailbook.records.wire.OrNull;
 
 /** Who is to be served, watched, checked, dried off and expected to calve. */
 @ApplicationScoped
 class BreedingWorklistReport implements Report<BredLine> {
-    private final DecisionLists lists;
+    private final BreedingLists lists;
 
     @Inject
-    BreedingWorklistReport(DecisionLists lists) {
+    BreedingWorklistReport(BreedingLists lists) {
         this.lists = lists;
     }
 
@@ -54,10 +57,7 @@ class BreedingWorklistReport implements Report<BredLine> {
                         "days_since_calving",
                         "d",
                         "Dry days count on",
-                        line -> line.listed().cow().daysSinceCalving().isPresent()
-                                ? (Integer)
-                                        line.listed().cow().daysSinceCalving().getAsInt()
-                                : null),
+                        line -> OrNull.of(line.listed().cow().daysSinceCalving())),
                 Column.text(
                         "state",
                         "pregnant, served, open",
@@ -86,12 +86,20 @@ class BreedingWorklistReport implements Report<BredLine> {
                                 .expectedCalving()
                                 .map(expected -> expected.dryOff(line.settings().dryDays()))),
                 Column.text(
-                        "caution", "Goes wherever the row goes", line -> String.join(" ", BreedingWorklist.CAUTIONS)));
+                        "caution", "Goes wherever the row goes", line -> String.join(" ", BreedingWorklist.CAUTIONS)),
+                Column.text("currency", "ISO 4217, of the value; nothing without prices", BredLine::currency),
+                Column.computed(
+                        "pregnancy_value",
+                        "money",
+                        0,
+                        "Of her pregnancy over being open; if she took, where she is not checked; of an open cow, of a conception"
+                                + " in this month",
+                        line -> line.pregnancyValue().map(Figure::value).orElse(OptionalDouble.empty())));
     }
 
     @Override
     public void rows(HerdRow herd, AsOf asOf, Consumer<BredLine> each) {
-        lists.worklist(herd, asOf.day()).forEach(each);
+        lists.on(herd, asOf.day()).lines().forEach(each);
     }
 
     @Override

@@ -2,10 +2,12 @@ package org.pailbook.records.report;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
 import org.pailbook.lactation.finding.Finding;
+import org.pailbook.lactation.summary.HerdOnDay;
 import org.pailbook.records.computed.HerdCows;
 import org.pailbook.records.computed.KnownCow;
 import org.pailbook.records.store.HerdRow;
@@ -66,6 +68,15 @@ class FindingsReport implements Report<FindingsReport.Row> {
 
     @Override
     public void rows(HerdRow herd, AsOf asOf, Consumer<Row> each) {
-        cows.each(herd, asOf.day(), cow -> cow.findings().forEach(finding -> each.accept(new Row(cow, finding))));
+        List<KnownCow> all = new ArrayList<>();
+        cows.each(herd, asOf.day(), cow -> {
+            cow.findings().forEach(finding -> each.accept(new Row(cow, finding)));
+            all.add(cow);
+        });
+        // what only shows beside other cows, after the rest
+        HerdOnDay.of(all.stream().map(KnownCow::onDay).toList(), asOf.day())
+                .lastTestDay()
+                .ifPresent(test -> all.forEach(
+                        cow -> test.ofCow(cow.record().id()).ifPresent(finding -> each.accept(new Row(cow, finding)))));
     }
 }

@@ -19,11 +19,13 @@ import org.pailbook.lactation.breeding.CycleRates;
 import org.pailbook.lactation.breeding.ListedCow;
 import org.pailbook.lactation.breeding.ServiceOutcomes;
 import org.pailbook.lactation.breeding.TimeToPregnancy;
+import org.pailbook.lactation.figure.Figure;
 import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.finding.Severity;
-import org.pailbook.records.computed.DecisionLists;
+import org.pailbook.records.computed.BreedingLists;
 import org.pailbook.records.computed.HerdBreeding;
 import org.pailbook.records.computed.HerdSettings;
+import org.pailbook.records.computed.HerdValuation;
 import org.pailbook.records.computed.SettingsInForce;
 import org.pailbook.records.exchange.KnownHerd;
 import org.pailbook.records.store.CowRecord;
@@ -31,26 +33,29 @@ import org.pailbook.records.wire.AsOf;
 import org.pailbook.records.wire.FigureView;
 import org.pailbook.records.wire.FigureView.WarningView;
 import org.pailbook.records.wire.MeasuredView;
+import org.pailbook.records.wire.OrNull;
 
 /** Breeding lists and measures from what is recorded. */
 @ApplicationScoped
 class BreedingQueries {
     private final HerdBreeding breeding;
     private final HerdSettings settingsOf;
-    private final DecisionLists lists;
+    private final BreedingLists lists;
+    private final HerdValuation valuation;
 
     @Inject
-    BreedingQueries(HerdBreeding breeding, HerdSettings settingsOf, DecisionLists lists) {
+    BreedingQueries(HerdBreeding breeding, HerdSettings settingsOf, BreedingLists lists, HerdValuation valuation) {
         this.breeding = breeding;
         this.settingsOf = settingsOf;
         this.lists = lists;
+        this.valuation = valuation;
     }
 
     WorklistView worklist(KnownHerd known, Function<SettingsInForce, BreedingSettings> asked) {
         AsOf asOf = known.asOf();
-        DecisionLists.BredLines lines = lists.worklist(known.herd(), asOf.day(), asked);
+        BreedingLists.BredLines lines = lists.on(known.herd(), asOf.day(), asked);
         BreedingSettings settings = lines.settings();
-        Map<BreedingList, List<DecisionLists.BredLine>> listed = lines.lines().stream()
+        Map<BreedingList, List<BreedingLists.BredLine>> listed = lines.lines().stream()
                 .collect(Collectors.groupingBy(line -> line.listed().list()));
         List<Finding> findings =
                 BreedingSummary.of(lines.animals(), settings, asOf.day()).findings();
@@ -62,6 +67,7 @@ class BreedingQueries {
                 status(findings),
                 SettingsView.of(settings),
                 lines.used(),
+                PregnancyWorthView.of(lines.worth(), asOf.day()),
                 Arrays.stream(BreedingList.values())
                         .map(list -> new WorklistView.ListView(
                                 list.wireName(),
@@ -69,7 +75,7 @@ class BreedingQueries {
                                 list.source(),
                                 list.howKnown().name().toLowerCase(Locale.ROOT).replace('_', '-'),
                                 listed.getOrDefault(list, List.of()).stream()
-                                        .map(line -> cow(line.listed(), line.record(), settings))
+                                        .map(BreedingQueries::cow)
                                         .toList()))
                         .toList(),
                 findings.stream().map(WarningView::of).toList(),
@@ -80,15 +86,15 @@ class BreedingQueries {
         return findings.stream().anyMatch(finding -> finding.severity() == Severity.BLOCKS) ? "notEnoughData" : "ok";
     }
 
-    private static WorklistView.CowView cow(ListedCow listed, CowRecord record, BreedingSettings settings) {
+    private static WorklistView.CowView cow(BreedingLists.BredLine line) {
+        ListedCow listed = line.listed();
+        CowRecord record = line.record();
         BreedingRecord cow = listed.cow();
         return new WorklistView.CowView(
                 record.shownIdentifier(),
                 record.name().orElse(null),
                 cow.now().parity(),
-                cow.daysSinceCalving().isPresent()
-                        ? (Integer) cow.daysSinceCalving().getAsInt()
-                        : null,
+                OrNull.of(cow.daysSinceCalving()),
                 cow.state().name().toLowerCase(Locale.ROOT),
                 cow.now()
                         .lastService()
@@ -102,20 +108,21 @@ class BreedingQueries {
                                 expected.due().toString(),
                                 expected.earliest().toString(),
                                 expected.latest().toString(),
-                                expected.dryOff(settings.dryDays()).toString(),
+                                expected.dryOff(line.settings().dryDays()).toString(),
                                 expected.findings().stream()
                                         .map(WarningView::of)
                                         .toList()))
-                        .orElse(null));
+                        .orElse(null),
+                line.pregnancyValue().map(Figure::orThrow).orElse(null));
     }
 
     BreedingSummaryView summary(KnownHerd known, Function<SettingsInForce, BreedingSettings> asked) {
         AsOf asOf = known.asOf();
         SettingsInForce inForce = settingsOf.on(known.herd(), asOf.day());
         BreedingSettings settings = asked.apply(inForce);
-        List<BreedingRecord> records = breeding.of(known.herd(), asOf.day()).stream()
-                .map(HerdBreeding.BredCow::breeding)
-                .toList();
+        List<HerdBreeding.BredCow> cows = breeding.of(known.herd(), asOf.day());
+        List<BreedingRecord> records =
+                cows.stream().map(HerdBreeding.BredCow::breeding).toList();
         BreedingSummary summary = BreedingSummary.of(records, settings, asOf.day());
         CycleRates cycles = summary.cycles();
         return new BreedingSummaryView(
@@ -141,6 +148,7 @@ class BreedingQueries {
                                 MeasuredView.of(cycles.pregnancyRate(cycle))))
                         .toList(),
                 timeToPregnancy(summary.intervals().timeToPregnancy()),
+                PregnancyWorthView.of(valuation.pregnancies(known.herd(), cows, asOf.day()), asOf.day()),
                 summary.findings().stream().map(WarningView::of).toList(),
                 BreedingWorklist.CAUTIONS);
     }

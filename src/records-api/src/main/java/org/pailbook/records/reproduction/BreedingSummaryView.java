@@ -30,6 +30,7 @@ record BreedingSummaryView(
         List<CycleView> cycles,
 
         TimeToPregnancyView timeToPregnancy,
+        PregnancyWorthView pregnancyWorth,
         List<WarningView> warnings,
         List<String> cautions) {
 

@@ -18,6 +18,10 @@ record WorklistView(
         @Schema(enumeration = {"ok", "notEnoughData"}) String status,
         SettingsView settings,
         UsedSettingsView usedSettings,
+
+        @Schema(description = "What the values of pregnancies in the lines rest on, and the means over the herd")
+        PregnancyWorthView pregnancyWorth,
+
         List<ListView> lists,
         List<WarningView> warnings,
         List<String> cautions) {
@@ -69,7 +73,14 @@ record WorklistView(
             @Schema(description = "What on her record put her here")
             String why,
 
-            ExpectedView expectedCalving) {}
+            ExpectedView expectedCalving,
+
+            @Schema(
+                    description =
+                            "What her pregnancy is worth over being open, in the currency of pregnancyWorth; of a cow served and"
+                                    + " not checked, if she took; of an open one, what a conception in this month would be worth."
+                                    + " Absent without prices, for heifers, cows not to be bred and cows past the months of breeding")
+            Double pregnancyValue) {}
 
     /** When she is expected to calve. */
     @Schema(name = "ExpectedCalving")

@@ -5,6 +5,8 @@ import jakarta.persistence.Entity;
 import jakarta.persistence.Table;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Objects;
+import java.util.stream.Stream;
 import org.pailbook.lactation.event.Departure;
 
 /** The animal left the herd. */
@@ -15,6 +17,13 @@ public class DepartureRow extends AnimalEvent {
 
     public String kind;
     public String reason;
+
+    @Column(name = "second_reason")
+    public String secondReason;
+
+    @Column(name = "third_reason")
+    public String thirdReason;
+
     public String note;
 
     /** Day on which she came back; null while she is away. */
@@ -24,6 +33,13 @@ public class DepartureRow extends AnimalEvent {
     /** Whether she died or was put down. */
     public boolean isDeath() {
         return DEATHS.contains(kind);
+    }
+
+    /** As recorded, the first first; none if none was. */
+    public List<String> reasons() {
+        return Stream.of(reason, secondReason, thirdReason)
+                .filter(Objects::nonNull)
+                .toList();
     }
 
     boolean isOpen(LocalDate asOf) {

@@ -5,6 +5,7 @@ import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /** Weighed milkings of a herd added up by day, in the database: a large herd has thousands in a day. */
 @ApplicationScoped
@@ -35,5 +36,18 @@ public class MilkByDay {
                 .stream()
                 .map(day -> new Day((LocalDate) day[0], (Double) day[1], (Long) day[2]))
                 .toList();
+    }
+
+    /** Mean weight of the last day with a test day on record, kg; empty without one. */
+    public OptionalDouble meanOfLastTestKg(HerdRow herd) {
+        List<Object[]> last = entities.createQuery(
+                        "select date, avg(milkKg) from TestDayRow where herdId = :herd and changeSeq + 0 <= :last"
+                                + " and withdrawn = false and milkKg is not null group by date order by date desc",
+                        Object[].class)
+                .setParameter("herd", herd.id)
+                .setParameter("last", herd.changeSeq)
+                .setMaxResults(1)
+                .getResultList();
+        return last.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of((Double) last.get(0)[1]);
     }
 }

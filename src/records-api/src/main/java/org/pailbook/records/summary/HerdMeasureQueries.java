@@ -6,7 +6,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.CompletableFuture;
 import java.util.stream.Stream;
@@ -37,6 +36,7 @@ import org.pailbook.records.store.Events;
 import org.pailbook.records.store.HerdRow;
 import org.pailbook.records.wire.FigureView;
 import org.pailbook.records.wire.MeasuredView;
+import org.pailbook.records.wire.OrNull;
 
 /** A herd's measures from what is recorded. */
 @ApplicationScoped
@@ -114,12 +114,7 @@ class HerdMeasureQueries {
 
     private List<HerdExit> exits(HerdRow herd, LocalDate asOf) {
         return events.all(DepartureRow.class, herd, null, asOf).stream()
-                .map(row -> new HerdExit(
-                        row.animalId,
-                        row.date,
-                        row.kind,
-                        row.isDeath(),
-                        Optional.ofNullable(row.reason).orElse("")))
+                .map(row -> new HerdExit(row.animalId, row.date, row.kind, row.isDeath(), row.reasons()))
                 .toList();
     }
 
@@ -142,6 +137,7 @@ class HerdMeasureQueries {
                                 cell.group().wireName(), cell.stage().wireName(), MeasuredView.of(cell.milk())))
                         .toList(),
                 FigureView.of(today.lactations().rollingHerdAverage(), true),
+                FigureView.of(today.lactations().fpcmPerCowYear(), true),
                 new HerdMeasuresView.TurnoverView(
                         asOf.minusDays(DayMeasures.YEAR_DAYS - 1L).toString(),
                         turnover.cowDays(),
@@ -149,7 +145,8 @@ class HerdMeasureQueries {
                         MeasuredView.of(turnover.deathRate()),
                         MeasuredView.of(turnover.withinSixtyDays()),
                         counts(turnover.byDestination()),
-                        counts(turnover.byReason())),
+                        counts(turnover.byReason()),
+                        counts(turnover.byAnyReason())),
                 MeasuredView.of(today.careers().ageAtFirstCalving()),
                 MeasuredView.of(today.careers().stayability()),
                 today.breeding().stream().map(MeasuredView::of).toList(),
@@ -209,6 +206,11 @@ class HerdMeasureQueries {
                 "Milk of 365 days for each cow and year",
                 today.lactations().rollingHerdAverage(),
                 before.lactations().rollingHerdAverage()));
+        compared.add(compared(
+                null,
+                "Fat-and-protein-corrected milk for each cow-year",
+                today.lactations().fpcmPerCowYear(),
+                before.lactations().fpcmPerCowYear()));
         compared.add(compared(null, "Mean days in milk", day.meanDaysInMilk(), dayBefore.meanDaysInMilk()));
         compared.add(compared(
                 null, "Fat of the last test date, %", day.fatPctOfLastTestDate(), dayBefore.fatPctOfLastTestDate()));
@@ -239,8 +241,6 @@ class HerdMeasureQueries {
                 what,
                 FigureView.of(now, false),
                 FigureView.of(yearBefore, false),
-                compared.difference().isPresent()
-                        ? (Double) compared.difference().getAsDouble()
-                        : null);
+                OrNull.of(compared.difference()));
     }
 }

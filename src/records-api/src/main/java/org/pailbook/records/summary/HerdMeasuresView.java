@@ -25,6 +25,12 @@ record HerdMeasuresView(
         List<StageView> milkByStage,
 
         FigureView rollingHerdAverage,
+
+        @Schema(
+                description =
+                        "Fat-and-protein-corrected milk of 365 days for each cow-year; emissions are not worked out")
+        FigureView fpcmPerCowYear,
+
         TurnoverView turnover,
         MeasuredView ageAtFirstCalving,
         MeasuredView stayabilityToThird,
@@ -76,7 +82,12 @@ record HerdMeasuresView(
             List<CountedView> byDestination,
 
             @Schema(description = "By the first reason; unknown where none was recorded")
-            List<CountedView> byReason) {}
+            List<CountedView> byReason,
+
+            @Schema(
+                    description =
+                            "Each under every reason recorded for her, so the counts may be more than the cows that left")
+            List<CountedView> byAnyReason) {}
 
     /** What falls due in a month. */
     @Schema(name = "DueByMonth")

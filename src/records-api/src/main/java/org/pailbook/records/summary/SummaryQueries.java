@@ -7,7 +7,6 @@ import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.pailbook.lactation.correctedmilk.CorrectedMilkFormulas;
@@ -19,6 +18,7 @@ import org.pailbook.lactation.projection.Projection305;
 import org.pailbook.lactation.summary.CowOnDay;
 import org.pailbook.lactation.summary.CowState;
 import org.pailbook.lactation.summary.HerdOnDay;
+import org.pailbook.lactation.summary.HerdTestDay;
 import org.pailbook.lactation.testday.AssembledLactation;
 import org.pailbook.lactation.testday.Lactation;
 import org.pailbook.lactation.testday.TestDay;
@@ -31,6 +31,7 @@ import org.pailbook.records.store.HerdRow;
 import org.pailbook.records.wire.AsOf;
 import org.pailbook.records.wire.FigureView;
 import org.pailbook.records.wire.FigureView.WarningView;
+import org.pailbook.records.wire.OrNull;
 
 /** Computes summaries from what is recorded. */
 @ApplicationScoped
@@ -99,7 +100,7 @@ class SummaryQueries {
                 asOf.day(),
                 all.parallelStream().map(record -> record.onDay(asOf.day())).toList());
         HerdOnDay day = HerdOnDay.of(cows, asOf.day());
-        List<HerdSummaryView.CowLineView> lines = lines(all, cows, day.milkProjections());
+        List<HerdSummaryView.CowLineView> lines = lines(all, cows, day);
         return new HerdSummaryView(
                 herd.code,
                 herd.name,
@@ -123,25 +124,31 @@ class SummaryQueries {
                 FigureView.of(day.meanSomaticCellScore(), true),
                 FigureView.of(day.meanProjection305(), true),
                 measures.of(herd, all, day, cows, asOf.day()),
-                day.lacks().stream().map(WarningView::of).toList(),
+                Stream.concat(
+                                day.lacks().stream(),
+                                day.lastTestDay().map(HerdTestDay::findings).orElse(List.of()).stream())
+                        .map(WarningView::of)
+                        .toList(),
                 lines);
     }
 
     /** Of the cows in milk, longest in milk first. */
-    private static List<HerdSummaryView.CowLineView> lines(
-            List<CowRecord> all, List<CowOnDay> cows, List<Projection305> projections) {
+    private static List<HerdSummaryView.CowLineView> lines(List<CowRecord> all, List<CowOnDay> cows, HerdOnDay day) {
+        List<Projection305> projections = day.milkProjections();
+        Optional<HerdTestDay> test = day.lastTestDay();
         int[] inMilk = IntStream.range(0, cows.size())
                 .filter(i -> cows.get(i).state() == CowState.IN_MILK)
                 .toArray();
         return IntStream.range(0, inMilk.length)
                 .parallel()
-                .mapToObj(i -> line(all.get(inMilk[i]), cows.get(inMilk[i]), projections.get(i)))
+                .mapToObj(i -> line(all.get(inMilk[i]), cows.get(inMilk[i]), projections.get(i), test))
                 .sorted(Comparator.comparingInt(HerdSummaryView.CowLineView::daysInMilk)
                         .reversed())
                 .toList();
     }
 
-    private static HerdSummaryView.CowLineView line(CowRecord record, CowOnDay cow, Projection305 projection) {
+    private static HerdSummaryView.CowLineView line(
+            CowRecord record, CowOnDay cow, Projection305 projection, Optional<HerdTestDay> ofHerd) {
         AssembledLactation latest = cow.lactations().latest().orElseThrow();
         Figure projected = projection.milk305();
         Figure accumulated = cow.accumulated(latest).milk();
@@ -152,13 +159,18 @@ class SummaryQueries {
                 latest.lactation().parity(),
                 cow.daysInMilk().orElseThrow(),
                 last.map(test -> test.date().toString()).orElse(null),
-                last.map(test -> boxed(test.milkKg())).orElse(null),
-                boxed(accumulated.value()),
+                last.map(test -> OrNull.of(test.milkKg())).orElse(null),
+                OrNull.of(accumulated.value()),
                 projected.orThrow(),
                 ends(projected, Coverage.EIGHTY_PERCENT),
                 ends(projected, Coverage.NINETY_FIVE_PERCENT),
                 projection.tests(),
-                Stream.of(latest.findings(), projected.findings(), accumulated.findings())
+                Stream.of(
+                                latest.findings(),
+                                projected.findings(),
+                                accumulated.findings(),
+                                ofHerd.flatMap(one -> one.ofCow(cow.animal())).stream()
+                                        .toList())
                         .flatMap(List::stream)
                         .map(finding -> finding.code().code())
                         .distinct()
@@ -169,10 +181,10 @@ class SummaryQueries {
         return new CowSummaryView.LastTestView(
                 test.date().toString(),
                 lactation.daysInMilk(test.date()),
-                boxed(test.milkKg()),
-                boxed(test.fatPct()),
-                boxed(test.proteinPct()),
-                boxed(test.sccThousandPerMl()),
+                OrNull.of(test.milkKg()),
+                OrNull.of(test.fatPct()),
+                OrNull.of(test.proteinPct()),
+                OrNull.of(test.sccThousandPerMl()),
                 FigureView.of(CorrectedMilkFormulas.RECOMMENDED.ofTestDay(test, asOf), false),
                 FigureView.of(SomaticCellScore.SCS.ofTestDay(test, asOf), false));
     }
@@ -180,9 +192,5 @@ class SummaryQueries {
     private static FigureView.Ends ends(Figure figure, Coverage coverage) {
         Interval interval = figure.interval(coverage.share()).orElseThrow();
         return new FigureView.Ends(interval.low(), interval.high());
-    }
-
-    private static Double boxed(OptionalDouble value) {
-        return value.isPresent() ? value.getAsDouble() : null;
     }
 }

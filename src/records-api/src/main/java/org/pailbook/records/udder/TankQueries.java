@@ -22,6 +22,7 @@ import org.pailbook.records.computed.HerdTank;
 import org.pailbook.records.store.AnimalIdentifier;
 import org.pailbook.records.store.HerdRow;
 import org.pailbook.records.wire.FigureView;
+import org.pailbook.records.wire.OrNull;
 
 /** The tank by its own counts and by those of the cows. */
 @ApplicationScoped
@@ -66,9 +67,7 @@ class TankQueries {
                                 cow.milkKg(),
                                 cow.sccThousandPerMl(),
                                 cow.sharePct(),
-                                cow.tankWithoutHer().isPresent()
-                                        ? (Double) cow.tankWithoutHer().getAsDouble()
-                                        : null))
+                                OrNull.of(cow.tankWithoutHer())))
                         .toList(),
                 shares.withheld().stream().map(identifier).toList(),
                 shares.withoutCount().stream().map(identifier).toList(),
@@ -91,7 +90,7 @@ class TankQueries {
         return new UdderHealthView.StandingView(
                 standing.limit().id(),
                 standing.standing().wireName(),
-                standing.value().isPresent() ? (Double) standing.value().getAsDouble() : null,
+                OrNull.of(standing.value()),
                 standing.samplesUsed().size(),
                 standing.words());
     }

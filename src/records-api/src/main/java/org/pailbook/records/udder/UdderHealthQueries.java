@@ -3,7 +3,6 @@ package org.pailbook.records.udder;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -29,6 +28,7 @@ import org.pailbook.records.computed.HerdMilkRecords;
 import org.pailbook.records.computed.HerdSettings;
 import org.pailbook.records.computed.HerdTank;
 import org.pailbook.records.computed.SettingsInForce;
+import org.pailbook.records.computed.VeterinaryCall;
 import org.pailbook.records.exchange.KnownHerd;
 import org.pailbook.records.store.AnimalIdentifier;
 import org.pailbook.records.store.CowRecord;
@@ -142,19 +142,21 @@ class UdderHealthQueries {
             HerdCellCounts herd,
             Optional<TankStanding> standing,
             LocalDate day) {
-        List<UdderHealthView.TriggerView> triggers = new ArrayList<>();
-        for (int i = 0; i < animals.size(); i++) {
-            AnimalIdentifier animal = animals.get(i).record().shownIdentifier();
-            if (!animals.get(i).onDay().hasLeft()) {
-                MilkedCow cow = milked.get(i);
-                VeterinaryTrigger.ofCow(cow.foremilkChecks(), cow.lastCalving(), day).stream()
-                        .map(one -> new UdderHealthView.TriggerView(one.wireName(), one.words(), animal))
-                        .forEach(triggers::add);
-            }
-        }
-        VeterinaryTrigger.ofHerd(herd.newInfectionRisksOfLastTwoTests(), herd.freshHeifersHigh(), standing).stream()
-                .map(one -> new UdderHealthView.TriggerView(one.wireName(), one.words(), null))
-                .forEach(triggers::add);
-        return triggers;
+        Stream<UdderHealthView.TriggerView> ofCows = VeterinaryCall.of(
+                        animals.stream().map(Animal::record).toList(),
+                        animals.stream().map(Animal::onDay).toList(),
+                        milked,
+                        day)
+                .stream()
+                .map(call -> trigger(call.trigger(), call.record().shownIdentifier()));
+        Stream<UdderHealthView.TriggerView> ofHerd =
+                VeterinaryTrigger.ofHerd(herd.newInfectionRisksOfLastTwoTests(), herd.freshHeifersHigh(), standing)
+                        .stream()
+                        .map(trigger -> trigger(trigger, null));
+        return Stream.concat(ofCows, ofHerd).toList();
+    }
+
+    private static UdderHealthView.TriggerView trigger(VeterinaryTrigger trigger, AnimalIdentifier animal) {
+        return new UdderHealthView.TriggerView(trigger.wireName(), trigger.words(), animal);
     }
 }

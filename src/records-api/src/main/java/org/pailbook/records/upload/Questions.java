@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.pailbook.lactation.summary.HerdTestDay;
 import org.pailbook.records.exchange.FileUnit;
 import org.pailbook.records.intake.Column;
 
@@ -43,8 +44,13 @@ public final class Questions {
 
     private Questions() {}
 
-    /** About units, by our column. */
-    public static Map<String, OfUnit> units(FileView view, List<String> headings, List<String> columns, String kind) {
+    /**
+     * About units, by our column.
+     *
+     * @param lastTestKg the herd's mean at its last test day on record: a file of test days whose middle is that in pounds is asked about
+     */
+    public static Map<String, OfUnit> units(
+            FileView view, List<String> headings, List<String> columns, String kind, OptionalDouble lastTestKg) {
         Map<String, OfUnit> asked = new HashMap<>();
         for (int place = 0; place < columns.size(); place++) {
             String column = columns.get(place);
@@ -61,7 +67,8 @@ public final class Questions {
                             && !kind.equals("milk-uses")
                             && (median.getAsDouble()
                                             > (kind.equals("milkings") ? ODD_MEDIAN_KG_MILKING : ODD_MEDIAN_KG_DAY)
-                                    || most > ODD_MOST_KG)
+                                    || most > ODD_MOST_KG
+                                    || isTestInPounds(kind, median.getAsDouble(), lastTestKg))
                     : median.getAsDouble() > ODD_MEDIAN_CELLS || most > ODD_MOST_CELLS;
             asked.put(
                     column,
@@ -76,6 +83,12 @@ public final class Questions {
                             most));
         }
         return asked;
+    }
+
+    private static boolean isTestInPounds(String kind, double medianKg, OptionalDouble lastTestKg) {
+        return kind.equals("test-days")
+                && lastTestKg.orElse(0) > 0
+                && HerdTestDay.pointsAtPounds(medianKg / lastTestKg.getAsDouble());
     }
 
     /** Columns of days that are not written year first. */

@@ -156,7 +156,7 @@ public record FigureView(
         Explanation parts = figure.explanation();
         return new FigureView(
                 figure.value().isPresent() ? "ok" : "notEnoughData",
-                figure.value().isPresent() ? (Double) figure.value().getAsDouble() : null,
+                OrNull.of(figure.value()),
                 figure.unit(),
                 figure.interval(NARROW).map(Ends::of).orElse(null),
                 figure.interval(WIDE).map(Ends::of).orElse(null),
