@@ -54,5 +54,5 @@ for page in '' /animals/example.eartag:00007 /lists/milk-withheld /lists/to-bree
     wrk -t1 -c1 -d"${seconds}s" -H "X-API-Key: $key" "$address" >/dev/null
     wrk -t1 -c1 -d"${seconds}s" --latency -H "X-API-Key: $key" "$address" >"$work/wrk"
     if grep -q 'Non-2xx' "$work/wrk"; then cat "$work/wrk"; exit 1; fi
-    printf '%-36s median %s, 99 %% %s\n' "${page:-herd}" "$(awk '/50%/ {print $2}' "$work/wrk")" "$(awk '/99%/ {print $2}' "$work/wrk")"
+    printf '%-36s median %s, 99 %% %s\n' "${page:-herd}" "$(awk '$1 == "50%" {print $2}' "$work/wrk")" "$(awk '$1 == "99%" {print $2}' "$work/wrk")"
 done

@@ -8,6 +8,7 @@ import org.pailbook.lactation.summary.CowOnDay;
 import org.pailbook.lactation.summary.HerdKnowledge;
 import org.pailbook.records.store.CowRecords;
 import org.pailbook.records.store.HerdRow;
+import org.pailbook.records.store.KeptByState;
 
 /**
  * What each herd's history tells its projections, worked out once for a state of the herd and a day.

@@ -18,6 +18,7 @@ import org.pailbook.lactation.summary.HerdOnDay;
 import org.pailbook.records.store.CowRecord;
 import org.pailbook.records.store.HerdRow;
 import org.pailbook.records.store.InForce;
+import org.pailbook.records.store.KeptByState;
 import org.pailbook.records.store.PriceRow;
 
 /** Puts together what cows of a herd are valued by on a day: the herd, its prices, its settings. */

@@ -31,6 +31,15 @@ public class CowRecords {
 
     private static final MilkingShares NO_SHARES = MilkingShares.ofSums(0, 0, 0, EQUAL_HALVES);
 
+    /** Some 5 kB each, so 20 MB at most: pages and lists of one state of a herd read it once. Ours. */
+    private static final int MOST_ANIMALS_KEPT = 4000;
+
+    private static final int MOST_HERDS_KEPT = 64;
+
+    private final KeptByState<Herd> kept = new KeptByState<>(
+            MOST_HERDS_KEPT,
+            MOST_ANIMALS_KEPT,
+            herd -> Math.max(1, herd.animals().size()));
     private final EntityManager entities;
     private final KnownAnimals animals;
     private final CowEvents events;
@@ -51,7 +60,17 @@ public class CowRecords {
 
     /** All animals of a herd in order of id, events after {@code asOf} left out. */
     public List<CowRecord> ofHerd(HerdRow herd, LocalDate asOf) {
-        return assemble(animals.page(herd, "", Integer.MAX_VALUE, false), null, herd, asOf);
+        return whole(herd, asOf).records();
+    }
+
+    /** Animals of a herd and what is recorded of each, in the same order. */
+    private record Herd(List<AnimalRow> animals, List<CowRecord> records) {}
+
+    private Herd whole(HerdRow herd, LocalDate asOf) {
+        return kept.of(herd, asOf, () -> {
+            List<AnimalRow> all = animals.page(herd, "", Integer.MAX_VALUE, false);
+            return new Herd(List.copyOf(all), assemble(all, null, herd, asOf));
+        });
     }
 
     /**
@@ -59,6 +78,11 @@ public class CowRecords {
      * out.
      */
     public void inParts(HerdRow herd, LocalDate asOf, BiConsumer<List<AnimalRow>, List<CowRecord>> part) {
+        if (animals.count(herd, new KnownAnimals.Selection(false, null)) <= MOST_ANIMALS_KEPT) {
+            Herd all = whole(herd, asOf);
+            part.accept(all.animals(), all.records());
+            return;
+        }
         List<AnimalRow> some = animals.page(herd, "", ANIMALS_A_PART, false);
         while (!some.isEmpty()) {
             part.accept(

@@ -1,17 +1,16 @@
-package org.pailbook.records.computed;
+package org.pailbook.records.store;
 
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.function.Supplier;
 import java.util.function.ToIntFunction;
-import org.pailbook.records.store.HerdRow;
 
 /**
  * What was worked out of a herd, kept under the number of its last change and a day: any write, by this process or another one on the same
  * database, is seen at the next request. What was kept of an older state of the herd goes then, and the least lately used beyond a number or
  * a weight.
  */
-final class KeptByState<V> {
+public final class KeptByState<V> {
     private final int most;
     private final int mostWeight;
     private final ToIntFunction<V> weight;
@@ -20,7 +19,7 @@ final class KeptByState<V> {
     private record Key(String herdId, long changeSeq, LocalDate asOf) {}
 
     /** @param most entries kept */
-    KeptByState(int most) {
+    public KeptByState(int most) {
         this(most, most, one -> 1);
     }
 
@@ -28,14 +27,14 @@ final class KeptByState<V> {
      * @param most entries kept
      * @param mostWeight of all of them together; one that weighs more alone is not kept
      */
-    KeptByState(int most, int mostWeight, ToIntFunction<V> weight) {
+    public KeptByState(int most, int mostWeight, ToIntFunction<V> weight) {
         this.most = most;
         this.mostWeight = mostWeight;
         this.weight = weight;
     }
 
     /** Worked out if it is not there; two requests at once may both do it and come to the same. */
-    V of(HerdRow herd, LocalDate asOf, Supplier<V> made) {
+    public V of(HerdRow herd, LocalDate asOf, Supplier<V> made) {
         Key key = new Key(herd.id, herd.changeSeq, asOf);
         synchronized (kept) {
             V known = kept.get(key);
