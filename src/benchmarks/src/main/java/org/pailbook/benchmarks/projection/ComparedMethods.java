@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import org.apache.commons.math3.stat.regression.OLSMultipleLinearRegression;
 import org.pailbook.lactation.accumulation.TestIntervalMethod;
@@ -38,7 +39,7 @@ final class ComparedMethods {
     private static final HerdStandards.Rules WIDE =
             new HerdStandards.Rules(new double[] {0.01, 0.01, 0.01, 0.01}, new double[] {2, 2, 2, 2}, 20);
 
-    private final Map<String, LactationStandard> plain = new HashMap<>();
+    private final Map<String, LactationStandard> plain = new ConcurrentHashMap<>();
     private final Map<String, HerdStandards> learned = new HashMap<>();
     private final Map<String, HerdKnowledge> known = new HashMap<>();
     private final List<MeasuredLactation> all;

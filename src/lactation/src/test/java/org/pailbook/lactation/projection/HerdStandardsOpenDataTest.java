@@ -8,6 +8,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -276,7 +277,7 @@ class HerdStandardsOpenDataTest {
 
     /** Learns from a history, starting from curves through the lactations of the reference. */
     private static HerdStandards learn(List<OpenTestDays> history, List<OpenTestDays> forReference) {
-        Map<String, LactationStandard> standards = new HashMap<>();
+        Map<String, LactationStandard> standards = new ConcurrentHashMap<>();
         ReferenceStandards reference =
                 (breed, parity, trait) -> standards.computeIfAbsent(breed + (parity == 1) + trait, unused -> {
                     WilminkClassFit fit = WilminkClassFit.of(
