@@ -204,4 +204,44 @@ class ProjectionContractTest {
         TestHerd stranger = herd.withKey(TestHerd.key("read", TestHerd.make().code(), null));
         stranger.get("/projection-accuracy").expecting(404);
     }
+
+    /** Cows weighed on the same four days, the last of them read so many times too high; the last cow is asked about. Ours, made up. */
+    private static Answer weighedTogether(int cows, double lastTimes, double hersTimes) {
+        TestHerd herd = TestHerd.make();
+        List<String> animals = new ArrayList<>();
+        List<String> calvings = new ArrayList<>();
+        List<String> tests = new ArrayList<>();
+        for (int cow = 0; cow < cows; cow++) {
+            String animal = TestHerd.animal("C" + cow);
+            LocalDate calved = CALVING.plusDays(2L * cow);
+            animals.add("{\"identifiers\":[%s],\"breed\":\"HOL\",\"sex\":\"female\"}".formatted(animal));
+            calvings.add("{\"animal\":%s,\"date\":\"%s\",\"parity\":2}".formatted(animal, calved));
+            for (int i = 0; i < 4; i++) {
+                LocalDate day = CALVING.plusDays(110 + 30L * i);
+                double kg = 34 - 0.04 * (day.toEpochDay() - calved.toEpochDay()) + (cow * 14 + i * 5) % 9 - 4;
+                double times = i < 3 ? 1 : cow == cows - 1 ? hersTimes : lastTimes;
+                tests.add("{\"animal\":%s,\"date\":\"%s\",\"milkKg\":%.1f}".formatted(animal, day, kg * times));
+            }
+        }
+        herd.bulk("animals", TestHerd.NDJSON, String.join("\n", animals)).expecting(200);
+        herd.bulk("calvings", TestHerd.NDJSON, String.join("\n", calvings)).expecting(200);
+        herd.bulk("test-days", TestHerd.NDJSON, String.join("\n", tests)).expecting(200);
+        return herd.getAnimal("C" + (cows - 1), "/lactations/current?asOf=" + CALVING.plusDays(201))
+                .expecting(200);
+    }
+
+    private static List<String> codes(Answer answer) {
+        return answer.at("/projected305/warnings").findValuesAsText("code");
+    }
+
+    @Test
+    void aWrongScaleIsTakenOutOfAStoredCowsProjectionAndSaid() {
+        double right = weighedTogether(51, 1, 1).numberAt("/projected305/value");
+        Answer onlyHers = weighedTogether(51, 1, 1.2);
+        Answer wrongForAll = weighedTogether(51, 1.2, 1.2);
+        assertThat(Math.abs(wrongForAll.numberAt("/projected305/value") - right))
+                .isLessThan(0.5 * Math.abs(onlyHers.numberAt("/projected305/value") - right));
+        assertThat(codes(wrongForAll)).contains("herd-test-day-effect");
+        assertThat(codes(onlyHers)).doesNotContain("herd-test-day-effect");
+    }
 }
