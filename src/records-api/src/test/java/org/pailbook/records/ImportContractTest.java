@@ -145,7 +145,7 @@ class ImportContractTest {
                 .containsEntry("decimal", "comma")
                 .containsEntry("unit.milk_kg", "kg");
         String trial = rows(check(path, form(meaning)));
-        assertThat(trial).contains("Nothing is stored yet.", "Take 2 rows", "27.4");
+        assertThat(trial).contains("Nothing is stored yet.", "Take rows: 2", "27.4");
         assertThat(count(trial, "New")).isEqualTo("2");
         assertThat(herd.get("/test-days").expecting(200).at("/items")).isEmpty();
         String taken = rows(take(path));

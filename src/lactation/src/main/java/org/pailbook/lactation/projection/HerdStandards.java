@@ -104,14 +104,14 @@ public final class HerdStandards {
         List<HerdLactation> lactations = taught.stream().map(Taught::lactation).toList();
         HerdStandards standards =
                 new HerdStandards(reference, rules, AgeWeights.of(lactations), canTellSeason(lactations));
-        for (TraitLearning trait : standards.learning.values()) {
+        standards.learning.values().parallelStream().forEach(trait -> {
             List<LactationFingerprint> prints = taught.parallelStream()
                     .map(one -> trait.print(one.lactation(), one.tests()))
                     .toList();
             for (int i = 0; i < prints.size(); i++) {
                 trait.add(lactations.get(i), prints.get(i));
             }
-        }
+        });
         return standards;
     }
 

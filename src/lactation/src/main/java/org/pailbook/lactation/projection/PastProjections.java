@@ -24,6 +24,11 @@ public final class PastProjections {
 
     private PastProjections() {}
 
+    /** False for one that is too young to have been completed: known without a look at her tests. */
+    public static boolean mayBeCompleted(Lactation lactation, LocalDate asOf) {
+        return lactation.daysInMilk(asOf) >= COMPLETED_FROM_DAY;
+    }
+
     /**
      * One error for each completed lactation and each number of tests from none to all but one.
      *

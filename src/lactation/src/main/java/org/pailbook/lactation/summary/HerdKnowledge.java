@@ -135,6 +135,7 @@ public final class HerdKnowledge {
             // a weight every day makes as many projections as days, each slow: not what a calibration for few tests
             // needs
             if (completed < MOST_COMPLETED
+                    && PastProjections.mayBeCompleted(one.lactation(), asOf)
                     && UsableTests.of(one.lactation(), asOf).count() <= MOST_TESTS) {
                 List<ProjectionError> ofOne = PastProjections.of(List.of(one), standards, asOf);
                 if (!ofOne.isEmpty()) {

@@ -61,7 +61,7 @@ public class HerdBreeding {
         Map<String, List<ServiceRow>> services = events.byAnimal(ServiceRow.class, herd, asOf);
         Map<String, List<PregnancyCheckRow>> checks = events.byAnimal(PregnancyCheckRow.class, herd, asOf);
         Map<String, List<BreedingDecisionRow>> decisions = events.byAnimal(BreedingDecisionRow.class, herd, asOf);
-        return animals.stream()
+        return animals.parallelStream()
                 .map(record -> history(
                         record,
                         services.getOrDefault(record.id(), List.of()),

@@ -13,6 +13,7 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.StreamingOutput;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.pailbook.records.access.WithSession;
@@ -113,10 +114,14 @@ public class ImportRowsResource {
     @Operation(hidden = true)
     public Response getRefused(@PathParam("herd") String herdCode, @PathParam("file") String fileId) {
         HerdRow herd = desk.toWrite(herdCode);
-        PendingFile file = desk.file(herd, fileId)
-                .filter(one -> one.job().filter(job -> !job.isRunning()).isPresent())
-                .orElseThrow(Problem::notFound);
-        StreamingOutput rows = out -> RefusedRows.write(file, out);
+        PendingFile file = desk.file(herd, fileId).orElseThrow(Problem::notFound);
+        // taken now: while the table is written, another job of the file may begin
+        Map<Integer, String> refused = file.job()
+                .filter(job -> !job.isRunning())
+                .orElseThrow(Problem::notFound)
+                .refused();
+        boolean hasHeader = file.mapping().orElseThrow(Problem::notFound).hasHeader();
+        StreamingOutput rows = out -> RefusedRows.write(file, hasHeader, refused, out);
         return Response.ok(rows, CsvTable.MEDIA_TYPE)
                 .header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"" + herd.code + "-refused-rows.csv\"")
                 .build();

@@ -38,9 +38,9 @@ import org.pailbook.records.store.TestDayRow;
 @Blocking
 @Produces({"text/html; charset=utf-8", MediaType.WILDCARD})
 public class PageResource {
-    /** Status of a form sent back with what is wrong in it. */
     static final int GONE = 410;
 
+    /** Status of a form sent back with what is wrong in it. */
     static final int NOT_ACCEPTED = 422;
 
     private static final int LATEST = 0;

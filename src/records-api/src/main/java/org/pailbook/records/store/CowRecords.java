@@ -101,7 +101,7 @@ public class CowRecords {
         Map<String, List<MilkingRow>> milkings = events.of(MilkingRow.class, herd, onlyAnimals, asOf);
         DatedLimits limits = herdLimits.known(herd);
         MilkingShares shares = milkings.isEmpty() ? NO_SHARES : sharesOf(herd, asOf);
-        return of.stream()
+        return of.parallelStream()
                 .map(animal -> new CowRecord(
                         animal.id,
                         List.copyOf(animal.identifiers),

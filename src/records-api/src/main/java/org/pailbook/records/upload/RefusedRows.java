@@ -14,11 +14,14 @@ public final class RefusedRows {
 
     private RefusedRows() {}
 
-    /** Writes them as a table with the file's own headings, parted as the file was if by commas or semicolons. */
-    public static void write(PendingFile file, OutputStream out) throws IOException {
+    /**
+     * Writes them as a table with the file's own headings, parted as the file was if by commas or semicolons.
+     *
+     * @param refused why, by line, of a job that has ended
+     */
+    public static void write(PendingFile file, boolean hasHeader, Map<Integer, String> refused, OutputStream out)
+            throws IOException {
         FileView view = file.view().orElseThrow();
-        boolean hasHeader = file.mapping().orElseThrow().hasHeader();
-        Map<Integer, String> refused = file.job().orElseThrow().refused();
         List<String> headings = Stream.concat(Stream.of(LINE, WHY), view.headings(hasHeader).stream())
                 .toList();
         CsvTable rows = new CsvTable(out, view.separator() == ';', headings);

@@ -113,7 +113,7 @@ class ImportBrowserIT {
         assertThat(browser.words()).contains("Milk, kg, from pounds", "28.304", "is not known in this herd");
         soundAtEveryWidth();
         assertThat(herd.records("test-days", "2025-11-12")).isEmpty();
-        browser.press("Take 2 rows");
+        browser.press("Take rows: 2");
         browser.waitForWords("What was not refused is stored.");
         assertThat(herd.records("test-days", "2025-11-12")
                         .get(0)
@@ -147,7 +147,7 @@ class ImportBrowserIT {
         choose("good.csv", "tag,date,milk\n7,2025-11-12,27.4\n");
         browser.press("See how the rows would fare");
         browser.waitForWords("Nothing is stored yet.");
-        browser.press("Take 1 rows");
+        browser.press("Take rows: 1");
         browser.waitForWords("What was not refused is stored.");
         assertThat(herd.records("test-days", "2025-11-12")).hasSize(1);
     }
