@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.pailbook.lactation.event.ForemilkCheck;
+import org.pailbook.lactation.event.Treatment;
 import org.pailbook.lactation.figure.Measured;
 
 /** When to see the veterinarian about udders. The thresholds are ours; a veterinarian who knows the herd may set others. */
@@ -15,6 +16,9 @@ public enum VeterinaryTrigger {
             "Abnormal milk with a hard, hot or painful quarter, or the cow is ill: call your veterinarian today."),
     FRESH_COW("freshCow", "Blood or watery milk in a fresh cow: see your veterinarian."),
     THIRD_CASE("thirdCase", "Third case in one lactation: see your veterinarian."),
+    NOT_BETTER(
+            "notBetter",
+            "Abnormal milk after the withholding entered for her treatment was over: see your veterinarian."),
     NEW_INFECTIONS(
             "newInfections",
             "New infection risk above 15 % at two tests running, 30 or more at risk: see your veterinarian."),
@@ -60,11 +64,7 @@ public enum VeterinaryTrigger {
     public static List<VeterinaryTrigger> ofCow(
             List<ForemilkCheck> checks, Optional<LocalDate> lastCalving, LocalDate asOf) {
         List<VeterinaryTrigger> triggers = new ArrayList<>();
-        List<ForemilkCheck> late = checks.stream()
-                .filter(ForemilkCheck::isAbnormal)
-                .filter(check -> !check.at().toLocalDate().isAfter(asOf)
-                        && check.at().toLocalDate().isAfter(asOf.minusDays(LATE_DAYS)))
-                .toList();
+        List<ForemilkCheck> late = late(checks, asOf);
         if (late.stream().anyMatch(check -> check.cowIll() || isSore(check.udder()))) {
             triggers.add(TODAY);
         }
@@ -81,6 +81,30 @@ public enum VeterinaryTrigger {
             }
         }
         return triggers;
+    }
+
+    /** Abnormal checks of the last days. */
+    private static List<ForemilkCheck> late(List<ForemilkCheck> checks, LocalDate asOf) {
+        return checks.stream()
+                .filter(ForemilkCheck::isAbnormal)
+                .filter(check -> !check.at().toLocalDate().isAfter(asOf)
+                        && check.at().toLocalDate().isAfter(asOf.minusDays(LATE_DAYS)))
+                .toList();
+    }
+
+    /**
+     * Whether a cow is not better after the time given: abnormal milk in the last three days, after the withholding entered for a treatment was over and
+     * at most {@value UdderCases#SAME_CASE_DAYS} days after it. A treatment without an end entered gives no time, and what it was for is not known
+     * here. Reading the withholding as the time given is ours.
+     */
+    public static Optional<VeterinaryTrigger> ofTreatedCow(
+            List<ForemilkCheck> checks, List<Treatment> treatments, LocalDate asOf) {
+        boolean notBetter = late(checks, asOf).stream()
+                .anyMatch(check -> treatments.stream()
+                        .flatMap(treatment -> treatment.milkWithheldUntil().stream())
+                        .anyMatch(end -> end.isOver(check.at())
+                                && !check.at().toLocalDate().isAfter(end.date().plusDays(UdderCases.SAME_CASE_DAYS))));
+        return notBetter ? Optional.of(NOT_BETTER) : Optional.empty();
     }
 
     private static boolean isSore(ForemilkCheck.Udder udder) {

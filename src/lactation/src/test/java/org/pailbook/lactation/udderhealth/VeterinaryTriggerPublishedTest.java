@@ -11,6 +11,8 @@ import org.pailbook.lactation.event.ForemilkCheck;
 import org.pailbook.lactation.event.ForemilkCheck.Milk;
 import org.pailbook.lactation.event.ForemilkCheck.Udder;
 import org.pailbook.lactation.event.Quarter;
+import org.pailbook.lactation.event.Treatment;
+import org.pailbook.lactation.event.WithholdingEnd;
 import org.pailbook.lactation.figure.Measured;
 import org.pailbook.lactation.figure.Proportion;
 
@@ -53,6 +55,29 @@ class VeterinaryTriggerPublishedTest {
         assertThat(on(21, check(21, Quarter.LEFT_FRONT, Milk.BLOOD))).containsExactly(VeterinaryTrigger.FRESH_COW);
         assertThat(on(22, check(22, Quarter.LEFT_FRONT, Milk.BLOOD))).isEmpty();
         assertThat(on(10, check(10, Quarter.LEFT_FRONT, Milk.CLOTS))).isEmpty();
+    }
+
+    @Test
+    void aCowNotBetterAfterTheTimeEnteredForHerTreatmentIsForTheVeterinarian() {
+        List<ForemilkCheck> clots = List.of(check(100, Quarter.LEFT_FRONT, Milk.CLOTS));
+        assertThat(treated(clots, 99)).contains(VeterinaryTrigger.NOT_BETTER);
+        assertThat(treated(clots, 86)).contains(VeterinaryTrigger.NOT_BETTER);
+        assertThat(treated(clots, 85)).isEmpty();
+        assertThat(treated(clots, 100)).as("still withheld").isEmpty();
+        assertThat(treated(List.of(check(100, Quarter.LEFT_FRONT, Milk.NORMAL)), 99))
+                .isEmpty();
+        Treatment noEnd = new Treatment(CALVED.plusDays(90), "a product", Optional.empty(), "");
+        assertThat(VeterinaryTrigger.ofTreatedCow(clots, List.of(noEnd), CALVED.plusDays(100)))
+                .isEmpty();
+    }
+
+    private static Optional<VeterinaryTrigger> treated(List<ForemilkCheck> checks, int withheldThroughDay) {
+        Treatment treatment = new Treatment(
+                CALVED.plusDays(80),
+                "a product",
+                Optional.of(WithholdingEnd.through(CALVED.plusDays(withheldThroughDay))),
+                "");
+        return VeterinaryTrigger.ofTreatedCow(checks, List.of(treatment), CALVED.plusDays(100));
     }
 
     @Test

@@ -26,6 +26,8 @@ public record VeterinaryCall(CowRecord record, VeterinaryTrigger trigger) {
                 MilkedCow cow = milked.get(i);
                 VeterinaryTrigger.ofCow(cow.foremilkChecks(), cow.lastCalving(), day)
                         .forEach(trigger -> calls.add(new VeterinaryCall(record, trigger)));
+                VeterinaryTrigger.ofTreatedCow(cow.foremilkChecks(), cow.treatments(), day)
+                        .ifPresent(trigger -> calls.add(new VeterinaryCall(record, trigger)));
             }
         }
         return calls;

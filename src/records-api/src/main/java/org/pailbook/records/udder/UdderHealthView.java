@@ -119,7 +119,16 @@ record UdderHealthView(
     @Schema(name = "VeterinaryTrigger")
     @JsonInclude(JsonInclude.Include.NON_NULL)
     record TriggerView(
-            @Schema(enumeration = {"today", "freshCow", "thirdCase", "newInfections", "tankAboveLimit", "freshHeifers"})
+            @Schema(
+                    enumeration = {
+                        "today",
+                        "freshCow",
+                        "thirdCase",
+                        "notBetter",
+                        "newInfections",
+                        "tankAboveLimit",
+                        "freshHeifers"
+                    })
             String trigger,
 
             String words,
