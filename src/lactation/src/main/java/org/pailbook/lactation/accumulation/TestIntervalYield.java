@@ -191,15 +191,20 @@ final class TestIntervalYield {
             return figure.build();
         }
         notCounted.ifPresent(figure::finding);
-        List<Explanation.Part> parts = new ArrayList<>();
-        double kg = TestIntervals.sum(
-                series.days(),
-                series.kgPerDay(),
-                series.size(),
-                endDay,
-                (fromDay, toDay, fromKg, toKg, pieceKg) ->
-                        parts.add(new Explanation.Part(words(fromDay, toDay, fromKg, toKg, decimals), pieceKg)));
-        return figure.value(kg).explanation(new Explanation(parts)).build();
+        return figure.value(sum(series, null))
+                .explanation(() -> {
+                    List<Explanation.Part> parts = new ArrayList<>();
+                    sum(
+                            series,
+                            (fromDay, toDay, fromKg, toKg, pieceKg) -> parts.add(
+                                    new Explanation.Part(words(fromDay, toDay, fromKg, toKg, decimals), pieceKg)));
+                    return new Explanation(parts);
+                })
+                .build();
+    }
+
+    private double sum(CompositionRule.Series series, TestIntervals.Pieces pieces) {
+        return TestIntervals.sum(series.days(), series.kgPerDay(), series.size(), endDay, pieces);
     }
 
     /** {@code days 15 to 42: 28 d x (28.2 + 24.8) / 2 kg}. */
@@ -219,10 +224,11 @@ final class TestIntervalYield {
             return figure.build();
         }
         double pct = 100 * componentKg.orThrow() / milk.orThrow();
-        String words = "100 x " + Rounding.halfUp(componentKg.orThrow(), 4) + " / " + Rounding.halfUp(milk.orThrow(), 1)
-                + " kg";
         return figure.value(pct)
-                .explanation(new Explanation(List.of(new Explanation.Part(words, pct))))
+                .explanation(() -> new Explanation(List.of(new Explanation.Part(
+                        "100 x " + Rounding.halfUp(componentKg.orThrow(), 4) + " / "
+                                + Rounding.halfUp(milk.orThrow(), 1) + " kg",
+                        pct))))
                 .build();
     }
 }

@@ -94,8 +94,7 @@ record MilkMasses(
         sum.add(Component.SOLIDS_NOT_FAT, solidsNotFatKg, weights.perSolidsNotFatKg())
                 .ifPresent(blocking::add);
         if (blocking.isEmpty()) {
-            Explanation explanation = new Explanation(sum.parts);
-            figure.value(explanation.total()).explanation(explanation);
+            figure.value(sum.kg).explanation(sum::explanation);
         }
         figure.findings(blocking);
     }
@@ -157,27 +156,38 @@ record MilkMasses(
     /** Sums up the parts. */
     private static final class Weighing {
         private final double divisor;
-        private final List<Explanation.Part> parts = new ArrayList<>();
+        private final List<Weighed> parts = new ArrayList<>();
+        private double kg;
+
+        private record Weighed(Component component, double kg, double weight, double amount) {}
 
         Weighing(double divisor) {
             this.divisor = divisor;
         }
 
-        Optional<Finding> add(Component component, OptionalDouble kg, double weight) {
-            if (kg.isEmpty()) {
+        Optional<Finding> add(Component component, OptionalDouble partKg, double weight) {
+            if (partKg.isEmpty()) {
                 // every formula needs the milk: without it nobody can say whether the parts are possible
                 return weight != 0 || component == Component.MILK
                         ? Optional.of(Finding.of(component.whenMissing).withField(component.field))
                         : Optional.empty();
             }
             if (weight != 0) {
-                String over = divisor == 1 ? "" : " / " + Rounding.halfUp(divisor, 5);
-                parts.add(new Explanation.Part(
-                        component.words + ": " + Rounding.halfUp(weight, 4) + over + " x "
-                                + Rounding.halfUp(kg.getAsDouble(), 4) + " kg",
-                        weight * kg.getAsDouble() / divisor));
+                double amount = weight * partKg.getAsDouble() / divisor;
+                parts.add(new Weighed(component, partKg.getAsDouble(), weight, amount));
+                kg += amount;
             }
             return Optional.empty();
+        }
+
+        Explanation explanation() {
+            String over = divisor == 1 ? "" : " / " + Rounding.halfUp(divisor, 5);
+            return new Explanation(parts.stream()
+                    .map(part -> new Explanation.Part(
+                            part.component().words + ": " + Rounding.halfUp(part.weight(), 4) + over + " x "
+                                    + Rounding.halfUp(part.kg(), 4) + " kg",
+                            part.amount()))
+                    .toList());
         }
     }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Supplier;
 import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.finding.Severity;
 import org.pailbook.lactation.method.PublishedMethod;
@@ -25,7 +26,9 @@ public final class Figure {
     private final Optional<String> intervalNote;
     private final List<UsedInput> inputs;
     private final List<Finding> findings;
-    private final Explanation explanation;
+    private final Supplier<Explanation> howMade;
+    /** Made when first asked for; two threads that ask at once make the same. */
+    private Explanation explanation;
 
     private Figure(Builder builder) {
         this.value = builder.value;
@@ -36,7 +39,7 @@ public final class Figure {
         this.intervalNote = builder.intervals.isEmpty() ? Optional.of(builder.intervalNote) : Optional.empty();
         this.inputs = List.copyOf(builder.inputs);
         this.findings = List.copyOf(builder.findings);
-        this.explanation = builder.explanation;
+        this.howMade = builder.howMade;
         boolean blocked = findings.stream().anyMatch(finding -> finding.severity() == Severity.BLOCKS);
         if (value.isPresent() == blocked) {
             throw new IllegalArgumentException("a figure has a value exactly when no finding blocks it: value " + value
@@ -98,7 +101,12 @@ public final class Figure {
     }
 
     public Explanation explanation() {
-        return explanation;
+        Explanation made = explanation;
+        if (made == null) {
+            made = howMade.get();
+            explanation = made;
+        }
+        return made;
     }
 
     @Override
@@ -117,7 +125,7 @@ public final class Figure {
         private String intervalNote = "this method gives no interval";
         private final List<UsedInput> inputs = new ArrayList<>();
         private final List<Finding> findings = new ArrayList<>();
-        private Explanation explanation = Explanation.NONE;
+        private Supplier<Explanation> howMade = () -> Explanation.NONE;
 
         private Builder(PublishedMethod method, String unit, LocalDate asOf) {
             this.method = Objects.requireNonNull(method, "method");
@@ -166,7 +174,17 @@ public final class Figure {
         }
 
         public Builder explanation(Explanation parts) {
-            this.explanation = Objects.requireNonNull(parts, "parts");
+            Objects.requireNonNull(parts, "parts");
+            return explanation(() -> parts);
+        }
+
+        /**
+         * An explanation whose words are put together when somebody asks: over a large herd most are never read.
+         *
+         * @param parts gives the same each time, from what does not change
+         */
+        public Builder explanation(Supplier<Explanation> parts) {
+            this.howMade = Objects.requireNonNull(parts, "parts");
             return this;
         }
 

@@ -70,7 +70,7 @@ final class ProjectionFigures {
         double unit = what == LactationTrait.CELLS ? 1.0 / toDay : 1;
         Figure.Builder figure = Figure.of(method, what.unit(), asOf)
                 .value(predicted.value() * unit)
-                .explanation(explanation(trait, toDay, predicted, unit))
+                .explanation(() -> explanation(trait, toDay, predicted, unit))
                 .input(UsedInput.used("calving", lactation.calvingDate()))
                 .inputs(inputs())
                 .findings(findings(what, toDay));

@@ -32,19 +32,14 @@ public final class FpcmPerCowYear implements PublishedMethod {
         Figure.Builder figure = Figure.of(this, "kg/cow-year", asOf)
                 .noInterval("weights and samples of test days only; their error is not known");
         LocalDate from = asOf.minusDays((long) DAYS_SUMMED - 1);
-        long notSampled = cows.stream()
-                .flatMap(cow -> cow.lactations().stream())
-                .flatMap(lactation -> lactation.testDays().stream())
-                .filter(test -> !test.date().isBefore(from) && !test.date().isAfter(asOf))
-                .filter(test ->
-                        test.milkKg().isPresent() && corrected(test, asOf).isEmpty())
-                .count();
+        List<HerdStay> corrected =
+                cows.parallelStream().map(cow -> corrected(cow, asOf)).toList();
+        long notSampled = weighed(cows, from, asOf) - weighed(corrected, from, asOf);
         if (notSampled > 0) {
             figure.finding(Finding.of(FindingCode.FAT_MISSING)
                     .withSeen(notSampled + " tests without fat or protein; those beside them stood in"));
         }
-        Figure ofYear = RollingHerdAverage.YEAR.of(
-                cows.stream().map(cow -> corrected(cow, asOf)).toList(), asOf);
+        Figure ofYear = RollingHerdAverage.YEAR.of(corrected, asOf);
         figure.findings(ofYear.findings());
         if (ofYear.value().isEmpty()) {
             return figure.build();
@@ -55,6 +50,15 @@ public final class FpcmPerCowYear implements PublishedMethod {
                         ofYear.explanation().parts().get(0).what() + ", of corrected milk; for a year of 365.25 days",
                         value))))
                 .build();
+    }
+
+    private static long weighed(List<HerdStay> cows, LocalDate from, LocalDate asOf) {
+        return cows.stream()
+                .flatMap(cow -> cow.lactations().stream())
+                .flatMap(lactation -> lactation.testDays().stream())
+                .filter(test -> !test.date().isBefore(from) && !test.date().isAfter(asOf))
+                .filter(test -> test.milkKg().isPresent())
+                .count();
     }
 
     private static HerdStay corrected(HerdStay cow, LocalDate asOf) {

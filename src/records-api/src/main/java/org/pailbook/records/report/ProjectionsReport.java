@@ -32,9 +32,30 @@ class ProjectionsReport implements Report<ProjectionsReport.Row> {
         this.cows = cows;
     }
 
-    record Row(KnownCow cow, AssembledLactation of, Projection305 projection) {
+    /** What several columns read is made once. */
+    record Row(
+            KnownCow cow,
+            AssembledLactation of,
+            Projection305 projection,
+            Figure milk305,
+            Optional<Figure> fat305,
+            Optional<Figure> protein305,
+            Optional<DayExpectation> nextTestDay) {
+        static Row of(KnownCow cow) {
+            AssembledLactation latest = cow.onDay().lactations().latest().orElseThrow();
+            Projection305 projection = cow.onDay().projection(latest);
+            return new Row(
+                    cow,
+                    latest,
+                    projection,
+                    projection.milk305(),
+                    projection.fat305(),
+                    projection.protein305(),
+                    projection.nextTestDay());
+        }
+
         private OptionalDouble milkEnd(Coverage coverage, boolean isLow) {
-            Optional<Interval> interval = projection.milk305().interval(coverage.share());
+            Optional<Interval> interval = milk305.interval(coverage.share());
             return interval.isEmpty()
                     ? OptionalDouble.empty()
                     : OptionalDouble.of(
@@ -103,7 +124,7 @@ class ProjectionsReport implements Report<ProjectionsReport.Row> {
                         "kg",
                         0,
                         "Milk of days 1 to 305",
-                        row -> row.projection().milk305().value()),
+                        row -> row.milk305().value()),
                 Column.computed(
                         "projected_305_low_kg",
                         "kg",
@@ -129,17 +150,13 @@ class ProjectionsReport implements Report<ProjectionsReport.Row> {
                         "Upper end of the 95 % interval",
                         row -> row.milkEnd(Coverage.NINETY_FIVE_PERCENT, false)),
                 Column.computed(
-                        "projected_305_fat_kg",
-                        "kg",
-                        1,
-                        "Fat of days 1 to 305",
-                        row -> row.value(row.projection().fat305())),
+                        "projected_305_fat_kg", "kg", 1, "Fat of days 1 to 305", row -> row.value(row.fat305())),
                 Column.computed(
                         "projected_305_protein_kg",
                         "kg",
                         1,
                         "Protein of days 1 to 305",
-                        row -> row.value(row.projection().protein305())),
+                        row -> row.value(row.protein305())),
                 Column.computed(
                         "produced_kg",
                         "kg",
@@ -155,14 +172,13 @@ class ProjectionsReport implements Report<ProjectionsReport.Row> {
                 Column.date(
                         "next_test_on",
                         "When her next test is to be expected",
-                        row -> row.projection().nextTestDay().map(DayExpectation::date)),
+                        row -> row.nextTestDay().map(DayExpectation::date)),
                 Column.computed(
                         "next_test_milk_kg",
                         "kg",
                         1,
                         "What it should show, 24 hours",
-                        row -> row.projection()
-                                .nextTestDay()
+                        row -> row.nextTestDay()
                                 .map(next -> OptionalDouble.of(next.milkKg()))
                                 .orElse(OptionalDouble.empty())),
                 Column.computed(
@@ -170,8 +186,7 @@ class ProjectionsReport implements Report<ProjectionsReport.Row> {
                         "kg",
                         1,
                         "Lower end of its 80 % interval",
-                        row -> row.projection()
-                                .nextTestDay()
+                        row -> row.nextTestDay()
                                 .map(next -> OptionalDouble.of(next.interval80().low()))
                                 .orElse(OptionalDouble.empty())),
                 Column.computed(
@@ -179,30 +194,28 @@ class ProjectionsReport implements Report<ProjectionsReport.Row> {
                         "kg",
                         1,
                         "Upper end of its 80 % interval",
-                        row -> row.projection()
-                                .nextTestDay()
+                        row -> row.nextTestDay()
                                 .map(next -> OptionalDouble.of(next.interval80().high()))
                                 .orElse(OptionalDouble.empty())));
     }
 
     @Override
     public void rows(HerdRow herd, AsOf asOf, Consumer<Row> each) {
-        cows.each(herd, asOf.day(), cow -> {
-            if (cow.onDay().state() == CowState.IN_MILK) {
-                AssembledLactation of = cow.onDay().lactations().latest().orElseThrow();
-                each.accept(new Row(cow, of, cow.onDay().projection(of)));
-            }
-        });
+        cows.each(
+                herd,
+                asOf.day(),
+                cow -> cow.onDay().state() == CowState.IN_MILK ? Optional.of(Row.of(cow)) : Optional.empty(),
+                each);
     }
 
     @Override
     public PublishedMethod method(Row row) {
-        return row.projection().milk305().method();
+        return row.milk305().method();
     }
 
     @Override
     public List<Finding> findings(Row row) {
-        return Stream.concat(row.of().findings().stream(), row.projection().milk305().findings().stream())
+        return Stream.concat(row.of().findings().stream(), row.milk305().findings().stream())
                 .toList();
     }
 }

@@ -32,7 +32,7 @@ public class CowRecords {
     private static final MilkingShares NO_SHARES = MilkingShares.ofSums(0, 0, 0, EQUAL_HALVES);
 
     /** Some 5 kB each, so 20 MB at most: pages and lists of one state of a herd read it once. Ours. */
-    private static final int MOST_ANIMALS_KEPT = 4000;
+    private static final int MOST_ANIMALS_KEPT = 12_000;
 
     private static final int MOST_HERDS_KEPT = 64;
 

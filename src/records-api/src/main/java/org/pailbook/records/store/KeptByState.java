@@ -41,6 +41,7 @@ public final class KeptByState<V> {
             if (known != null) {
                 return known;
             }
+            forgetOlder(key);
         }
         V value = made.get();
         synchronized (kept) {
@@ -53,8 +54,7 @@ public final class KeptByState<V> {
         if (weight.applyAsInt(value) > mostWeight) {
             return;
         }
-        // an older state of the herd will not be asked for again
-        kept.keySet().removeIf(old -> old.herdId().equals(key.herdId()) && old.changeSeq() < key.changeSeq());
+        forgetOlder(key);
         kept.put(key, value);
         int all = kept.values().stream().mapToInt(weight).sum();
         var eldest = kept.values().iterator();
@@ -62,5 +62,10 @@ public final class KeptByState<V> {
             all -= weight.applyAsInt(eldest.next());
             eldest.remove();
         }
+    }
+
+    /** An older state of the herd will not be asked for again; gone before the new one is made, the two do not need room at once. */
+    private void forgetOlder(Key key) {
+        kept.keySet().removeIf(old -> old.herdId().equals(key.herdId()) && old.changeSeq() < key.changeSeq());
     }
 }
