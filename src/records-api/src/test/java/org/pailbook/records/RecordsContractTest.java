@@ -129,14 +129,14 @@ class RecordsContractTest {
     }
 
     @Test
-    void anotherSourceOverwritesWithAWarningThatNamesIt() {
+    void anotherSourceOverwritesWithAWarningThatNamesBoth() {
         TestHerd herd = herdWithCow();
         herd.post("test-days", day("2025-11-12", ",\"milkKg\":27.4,\"source\":\"scale\""))
                 .expecting(201);
         Answer answer = herd.post("test-days", day("2025-11-12", ",\"milkKg\":27.9,\"source\":\"laboratory\""))
                 .expecting(200);
         assertThat(answer.findingCodes()).contains("other-source-overwritten");
-        assertThat(answer.text()).contains("replaces a version from scale");
+        assertThat(answer.text()).contains("replaces a version from scale by one from laboratory");
     }
 
     @Test

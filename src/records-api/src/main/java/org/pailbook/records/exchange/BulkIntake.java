@@ -125,7 +125,8 @@ public class BulkIntake {
         String fate = stored
                 ? report.soFar() + "; those stay stored, and sending the whole body again does no harm."
                 : "Nothing was stored.";
-        Problem told = new Problem(problem.code(), problem.getMessage() + " " + fate, problem.faults());
+        String why = problem.getMessage();
+        Problem told = new Problem(problem.code(), why + (why.endsWith(".") ? " " : ". ") + fate, problem.faults());
         problem.headers().forEach(told::withHeader);
         return told;
     }
