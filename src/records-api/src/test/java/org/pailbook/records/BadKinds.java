@@ -236,7 +236,7 @@ final class BadKinds {
                     "settings",
                     "a limit of what has none",
                     "60",
-                    "60,\"warningLimits\":[{\"field\":\"milkKg\",\"most\":90}]",
+                    "60,\"warningLimits\":[{\"field\":\"waitingDays\",\"most\":90}]",
                     "unknown-code",
                     "/warningLimits/0/field"),
             changed(

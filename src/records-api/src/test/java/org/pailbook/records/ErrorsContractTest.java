@@ -151,7 +151,32 @@ class ErrorsContractTest {
                         .send(names)
                         .header("Allow")
                         .orElse(""))
-                .contains("GET", "POST");
+                .isEqualTo("GET, HEAD, POST");
+    }
+
+    /** RFC 9110, section 15.5.16, and RFC 5789, section 2.2: which media types are read is told in a header. */
+    @Test
+    void aBodyOfAnotherMediaTypeIsToldWhichAreRead() {
+        String records = "/v1/herds/{herd}/test-days";
+        assertThat(RawRequest.of("POST", records)
+                        .with("Content-Type", "text/plain")
+                        .send(names)
+                        .expecting(415)
+                        .header("Accept"))
+                .contains("application/json");
+        assertThat(RawRequest.of("POST", records + "/bulk")
+                        .with("Content-Type", "text/plain")
+                        .send(names)
+                        .expecting(415)
+                        .header("Accept"))
+                .contains("application/json, application/x-ndjson, text/csv, multipart/form-data");
+        assertThat(RawRequest.of("PATCH", "/v1/herds/{herd}")
+                        .with("If-Match", "*")
+                        .with("Content-Type", "application/json")
+                        .send(names)
+                        .expecting(415)
+                        .header("Accept-Patch"))
+                .contains("application/merge-patch+json");
     }
 
     @Test

@@ -61,6 +61,70 @@ class EventChecksContractTest {
     }
 
     @Test
+    void aTestAfterTheDryOffIsWarnedOf() {
+        TestHerd herd = herd().withDryOff("A1", "2025-11-01");
+        assertThat(post(herd, "test-days", "\"date\":\"2025-11-01\",\"milkKg\":12")
+                        .findingCodes())
+                .isEmpty();
+        assertThat(post(herd, "test-days", "\"date\":\"2025-11-02\",\"milkKg\":12")
+                        .expecting(201)
+                        .findingCodes())
+                .containsExactly("test-after-dry-off");
+        herd.withCalving("A1", "2025-12-28", 4);
+        assertThat(post(herd, "test-days", "\"date\":\"2026-01-05\",\"milkKg\":32")
+                        .findingCodes())
+                .isEmpty();
+    }
+
+    /** 20 to 120 days are usual: ours. */
+    @Test
+    void anUnusualDryPeriodIsWarnedOfWhicheverEndComesLater() {
+        TestHerd herd = herd().withDryOff("A1", "2025-11-01");
+        // 1 to 20 November is 19 days
+        Answer calving = post(herd, "calvings", "\"date\":\"2025-11-20\"").expecting(201);
+        assertThat(calving.findingCodes()).containsExactly("implausible");
+        assertThat(calving.textAt("/findings/0/value")).isEqualTo("19");
+        TestHerd usual = herd().withDryOff("A1", "2025-11-01");
+        assertThat(post(usual, "calvings", "\"date\":\"2025-11-21\"").findingCodes())
+                .isEmpty();
+        TestHerd late = herd().withCalving("A1", "2026-02-01", 4);
+        // 3 October to 1 February is 121 days
+        assertThat(post(late, "dry-offs", "\"date\":\"2025-10-03\"")
+                        .expecting(201)
+                        .findingCodes())
+                .containsExactly("implausible");
+        assertThat(post(late, "dry-offs", "\"date\":\"2025-10-04\"").findingCodes())
+                .isEmpty();
+    }
+
+    /** 18 to 48 months: common practice, no source. */
+    @Test
+    void anUnusualAgeAtTheFirstCalvingIsWarnedOf() {
+        TestHerd herd = TestHerd.make().withAnimal("A1", ",\"birthDate\":\"2023-01-10\"");
+        String first = "\"parity\":1,\"date\":\"%s\"";
+        assertThat(post(herd, "calvings", first.formatted("2024-07-09")).findingCodes())
+                .containsExactly("implausible");
+        TestHerd other = TestHerd.make().withAnimal("A1", ",\"birthDate\":\"2023-01-10\"");
+        assertThat(post(other, "calvings", first.formatted("2024-07-10")).findingCodes())
+                .isEmpty();
+        // of a cow that was bought nothing is known of her first calving
+        TestHerd bought = TestHerd.make().withAnimal("A1", ",\"birthDate\":\"2018-01-10\"");
+        assertThat(post(bought, "calvings", "\"date\":\"2025-01-10\"").findingCodes())
+                .isEmpty();
+    }
+
+    @Test
+    void whatIsOddAboutATestDayNamesAMemberThatWasSent() {
+        TestHerd herd = herd();
+        Answer ratio = post(herd, "test-days", "\"date\":\"2025-03-01\",\"fatPct\":2.2,\"proteinPct\":3.3");
+        assertThat(ratio.textAt("/findings/0/pointer")).isEqualTo("/fatPct");
+        assertThat(ratio.textAt("/findings/0/message")).contains("fat over protein");
+        Answer heavy = post(herd, "test-days", "\"date\":\"2025-03-02\",\"milkKg\":70.5");
+        assertThat(heavy.findingCodes()).containsExactly("implausible");
+        assertThat(heavy.textAt("/findings/0/pointer")).isEqualTo("/milkKg");
+    }
+
+    @Test
     void aTreatmentSaysThatNothingIsComputedAndWarnsOfWhatIsMissing() {
         TestHerd herd = herd();
         String treatment = "\"startedOn\":\"2025-03-01\",\"productName\":\"p\",\"endedOn\":\"2025-03-03\"";

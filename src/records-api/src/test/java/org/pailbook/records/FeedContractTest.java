@@ -160,20 +160,20 @@ class FeedContractTest {
         Answer second = make(reader, herd.code(), "animals", UNTIL).expecting(201);
         Answer third = make(reader, herd.code(), "animals", UNTIL).expecting(201);
         reader.send("DELETE", "/v1/feeds/" + first.textAt("/id"), null, null).expecting(204);
-        assertThat(open(first.textAt("/address")).expecting(401).textAt("/code"))
-                .isEqualTo("key-revoked");
+        assertThat(open(first.textAt("/address")).expecting(410).textAt("/code"))
+                .isEqualTo("feed-ended");
         try (Connection connection = database.getConnection();
                 PreparedStatement past = connection.prepareStatement("update feed set expires_on = ? where id = ?")) {
             past.setString(1, "2020-01-01");
             past.setString(2, second.textAt("/id"));
             assertThat(past.executeUpdate()).isEqualTo(1);
         }
-        assertThat(open(second.textAt("/address")).expecting(401).textAt("/code"))
-                .isEqualTo("key-expired");
+        assertThat(open(second.textAt("/address")).expecting(410).textAt("/code"))
+                .isEqualTo("feed-ended");
         open(third.textAt("/address")).expecting(200);
         herd.send("DELETE", "/v1/keys/" + key.textAt("/id"), null, null).expecting(204);
-        assertThat(open(third.textAt("/address")).expecting(401).textAt("/code"))
-                .isEqualTo("key-revoked");
+        assertThat(open(third.textAt("/address")).expecting(410).textAt("/code"))
+                .isEqualTo("feed-ended");
     }
 
     @Test

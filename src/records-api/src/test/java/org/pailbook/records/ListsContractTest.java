@@ -2,8 +2,10 @@ package org.pailbook.records;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import io.quarkus.test.junit.QuarkusTest;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 /** Pages of lists: linked, counted, and bound to the filters they were asked for with. */
@@ -59,5 +61,33 @@ class ListsContractTest {
                         .expecting(400)
                         .textAt("/code"))
                 .isEqualTo("bad-cursor");
+    }
+
+    @Test
+    void whatWasWithdrawnIsMarkedWhereItIsAskedFor() {
+        TestHerd herd = herd();
+        String day = herd.get("/test-days?limit=1").textAt("/items/0/id");
+        String animal = herd.get("/animals?limit=1").textAt("/items/0/id");
+        for (String path : List.of("/test-days/" + day, "/animals/" + animal)) {
+            new RawRequest(
+                            "DELETE",
+                            herd.path(path),
+                            List.of("X-API-Key", DatabaseForTests.ADMIN_KEY, "If-Match", "*"),
+                            null)
+                    .send(Map.of())
+                    .expecting(200);
+        }
+        for (String list : List.of("/test-days", "/animals")) {
+            int marked = 0;
+            for (JsonNode item :
+                    herd.get(list + "?includeWithdrawn=true&limit=1000").at("/items")) {
+                boolean isWithdrawn =
+                        List.of(day, animal).contains(item.path("id").asText());
+                assertThat(item.path("withdrawn").asBoolean()).isEqualTo(isWithdrawn);
+                marked += isWithdrawn ? 1 : 0;
+            }
+            assertThat(marked).isEqualTo(1);
+            assertThat(herd.get(list).text()).doesNotContain("withdrawn");
+        }
     }
 }

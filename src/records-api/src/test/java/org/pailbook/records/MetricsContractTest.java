@@ -34,6 +34,9 @@ class MetricsContractTest {
         assertThat(meters("guess").expecting(401).textAt("/code")).isEqualTo("not-authenticated");
         assertThat(meters(TestHerd.key("read write", "*", null)).expecting(403).textAt("/code"))
                 .isEqualTo("scope-missing");
+        // they count the rows of every herd
+        String ofOneHerd = TestHerd.key("admin", TestHerd.make().code(), null);
+        assertThat(meters(ofOneHerd).expecting(403).textAt("/code")).isEqualTo("scope-missing");
         RawRequest.get("/q/metrics")
                 .keyed("Authorization", "Bearer " + DatabaseForTests.ADMIN_KEY)
                 .send(Map.of())

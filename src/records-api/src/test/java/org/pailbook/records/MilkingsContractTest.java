@@ -144,4 +144,23 @@ class MilkingsContractTest {
         assertThat(warning(answer, "accumulated", "milk-change").path("seen").asText())
                 .isEqualTo("15.0 kg after 30.0 kg on 2025-10-10");
     }
+
+    /** Told once with the count, and five of them with their records. */
+    @Test
+    void whatIsOddAboutManyTestsIsToldOnceWithFiveOfThem() {
+        TestHerd herd = herd("Europe/Dublin");
+        for (int day = 10; day < 17; day++) {
+            herd.withTestDay("A1", "2025-10-" + day, 30, 7.5);
+        }
+        JsonNode odd = warning(lactation(herd), "accumulatedFat", "implausible");
+        assertThat(odd.path("count").asInt()).isEqualTo(7);
+        assertThat(odd.path("date").asText()).isEqualTo("2025-10-10");
+        assertThat(odd.path("others").findValuesAsText("date"))
+                .containsExactly("2025-10-11", "2025-10-12", "2025-10-13", "2025-10-14");
+        assertThat(odd.path("others").findValuesAsText("record"))
+                .doesNotHaveDuplicates()
+                .hasSize(4);
+        assertThat(codes(lactation(herd), "accumulatedFat").stream().filter("implausible"::equals))
+                .hasSize(1);
+    }
 }

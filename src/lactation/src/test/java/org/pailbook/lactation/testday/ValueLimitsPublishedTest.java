@@ -48,6 +48,16 @@ class ValueLimitsPublishedTest {
     }
 
     @Test
+    void aWeightAboveSeventyKilogramsIsUsedAndQuestioned() {
+        // ours: few cows give more in 24 hours
+        assertThat(ValueLimits.PUBLISHED.check("milkKg", 70.0, BreedGroup.UNKNOWN))
+                .isEmpty();
+        assertThat(ValueLimits.PUBLISHED.check("milkKg", 70.1, BreedGroup.UNKNOWN))
+                .map(Finding::code)
+                .hasValue(FindingCode.IMPLAUSIBLE);
+    }
+
+    @Test
     void acceptedButUnusualFatIsUsedAndQuestioned() {
         // ours: 2.0 to 7.0 % is usual
         assertThat(ValueLimits.PUBLISHED.check("fatPct", 7.5, BreedGroup.DAIRY))
@@ -195,7 +205,7 @@ class ValueLimitsPublishedTest {
     @Test
     void everyLimitHasASource() {
         assertThat(ValueLimits.PUBLISHED.limits())
-                .hasSize(45)
+                .hasSize(46)
                 .allSatisfy(limit -> assertThat(limit.source()).isNotBlank());
     }
 

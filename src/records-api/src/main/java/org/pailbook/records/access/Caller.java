@@ -18,6 +18,7 @@ public class Caller {
     private Set<Scope> scopes = EnumSet.noneOf(Scope.class);
     private Set<String> herdCodes = Set.of();
     private boolean everyHerd;
+    private boolean isNobody;
     private ApiKeyRow key;
 
     /** The holder of a key that was accepted. */
@@ -38,7 +39,14 @@ public class Caller {
         this.scopes = may;
         this.herdCodes = Set.copyOf(herds);
         this.everyHerd = all;
+        this.isNobody = false;
         this.key = null;
+    }
+
+    /** Somebody who sent no key and reads the herds that are open to everybody on this machine. */
+    void becomeNobody(Set<String> openHerds) {
+        become("sample", "sample herd, reading only", EnumSet.of(Scope.READ), openHerds, false);
+        this.isNobody = true;
     }
 
     /** The key that was sent; nothing for who reads the open sample herd or a feed. */
@@ -74,6 +82,7 @@ public class Caller {
     /** @throws Problem {@code scope-missing} if the key has neither this scope nor {@code admin} */
     public void requireScope(Scope scope) {
         if (!scopes.contains(scope) && !scopes.contains(Scope.ADMIN)) {
+            requireKey();
             throw new Problem(ProblemCode.SCOPE_MISSING, "This key does not have the scope " + scope.onWire() + ".");
         }
     }
@@ -81,7 +90,15 @@ public class Caller {
     /** @throws Problem {@code scope-missing} if the key is limited to certain herds */
     public void requireEveryHerd() {
         if (!everyHerd) {
+            requireKey();
             throw new Problem(ProblemCode.SCOPE_MISSING, "This needs a key that reaches all herds.");
+        }
+    }
+
+    /** Who sent no key is asked for one, rather than told what a key may not do. */
+    private void requireKey() {
+        if (isNobody) {
+            throw SentKey.missing();
         }
     }
 }

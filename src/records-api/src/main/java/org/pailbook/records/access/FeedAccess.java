@@ -54,7 +54,10 @@ public class FeedAccess {
     /** The herd of the feed. */
     public HerdRow toRead(FeedRow feed) {
         ApiKeyRow maker = keys.findByIdOptional(feed.keyId).orElseThrow(Problem::notFound);
-        login.requireGood(maker);
+        if (!login.isGood(maker)) {
+            // no 401: a key sent along would change nothing, and a spreadsheet would ask its user for one
+            throw new Problem(ProblemCode.FEED_ENDED, "The key that made this feed works no more.");
+        }
         HerdRow herd = herds.findByIdOptional(feed.herdId).orElseThrow(Problem::notFound);
         caller.become(maker);
         if (!caller.reaches(herd.code)) {

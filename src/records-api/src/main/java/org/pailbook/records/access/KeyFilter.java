@@ -65,17 +65,26 @@ public class KeyFilter {
                 accept(signedIn.get(), false);
                 return Optional.empty();
             }
-            if (openSampleHerd.admits()) {
-                caller.become(
-                        "sample", "sample herd, reading only", EnumSet.of(Scope.READ), openSampleHerd.codes(), false);
+            // any other herd is refused alike whether it exists or not, and with the challenge some spreadsheets wait
+            // for
+            if (openSampleHerd.admits(request.getUriInfo().getPathParameters().getFirst("herd"))) {
+                if (isPage) {
+                    caller.become(
+                            "sample",
+                            "sample herd, reading only",
+                            EnumSet.of(Scope.READ),
+                            openSampleHerd.codes(),
+                            false);
+                } else {
+                    caller.becomeNobody(openSampleHerd.codes());
+                }
                 return Optional.empty();
             }
             if (isPage) {
                 // people are shown where to sign in; a challenge would open the browser's own box instead
                 return Optional.of(Response.seeOther(URI.create(SIGN_IN)).build());
             }
-            throw SentKey.refused(
-                    ProblemCode.NOT_AUTHENTICATED, "Send a key as X-API-Key, as Bearer token or as Basic password.");
+            throw SentKey.missing();
         }
         ApiKeyRow key =
                 login.accept(sent.get(), routing.request().remoteAddress().hostAddress());

@@ -47,6 +47,10 @@ public class MetricsGate {
             if (!Scope.ofWords(key.scopes).contains(Scope.ADMIN)) {
                 throw new Problem(ProblemCode.SCOPE_MISSING, "This key does not have the scope admin.");
             }
+            if (!key.herdCodes.equals(Caller.ALL_HERDS)) {
+                // the meters count what is done in every herd
+                throw new Problem(ProblemCode.SCOPE_MISSING, "This needs a key that reaches all herds.");
+            }
         } catch (Problem problem) {
             ProblemAnswer.send(routing, problem);
             return;

@@ -30,12 +30,14 @@ public class OpenSampleHerd {
         return code == null ? Set.of() : Set.of(code);
     }
 
-    boolean admits() {
+    /** @param herdCode the herd the address names; null if it names none */
+    boolean admits(String herdCode) {
         // a proxy on this machine would make everybody look local, so a forwarded request is not
         boolean forwarded = routing.request().getHeader("Forwarded") != null
                 || routing.request().getHeader("X-Forwarded-For") != null
                 || routing.request().getHeader("Via") != null;
         return code != null
+                && (herdCode == null || herdCode.equals(code))
                 && !forwarded
                 && isLoopback(routing.request().remoteAddress().hostAddress());
     }

@@ -37,6 +37,11 @@ final class SentKey {
         return given.stream().findFirst();
     }
 
+    /** The refusal of a request that holds no key. */
+    static Problem missing() {
+        return refused(ProblemCode.NOT_AUTHENTICATED, "Send a key as X-API-Key, as Bearer token or as Basic password.");
+    }
+
     /** A refusal that tells how a key may be sent. */
     static Problem refused(ProblemCode code, String detail) {
         return new Problem(code, detail).withHeader("WWW-Authenticate", CHALLENGE);

@@ -25,6 +25,7 @@ final class ApiRefusals {
             new Refusal("404", "NotFound", "No such record, or out of this key's reach"),
             new Refusal("406", "NotAcceptable", "None of the accepted media types can be sent"),
             new Refusal("409", "Conflict", "It clashes with what is there: its keys point to different records"),
+            new Refusal("410", "FeedEnded", "The feed was revoked, has expired, or its key works no more"),
             new Refusal("412", "OtherVersion", "The record has another version than If-Match names"),
             new Refusal("413", "TooLarge", "The body is too large"),
             new Refusal("415", "MediaTypeNotRead", "The body has a media type that is not read here"),
@@ -72,6 +73,7 @@ final class ApiRefusals {
                 (method == HttpMethod.POST || method == HttpMethod.PUT || method == HttpMethod.PATCH)
                         && path.startsWith("/v1/herds")
                         && !path.endsWith(ApiBulk.ENDING);
+            case "410" -> path.startsWith("/feeds/");
             case "412", "428" -> ofOneRecord && method != HttpMethod.GET && method != HttpMethod.POST;
             case "413", "415", "422" -> hasBody;
             default -> true;

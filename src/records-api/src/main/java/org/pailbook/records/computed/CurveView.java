@@ -121,7 +121,7 @@ public record CurveView(
                 total.isPresent() ? (Integer) lastDay : null,
                 fit.testCount(),
                 InputsView.of(fit.inputs()),
-                fit.findings().stream().map(WarningView::of).toList(),
+                WarningView.ofInputs(fit.findings()),
                 fit.withoutFarTests().map(CurveView::of).orElse(null),
                 points == null || estimate.isEmpty() ? null : points.beside(estimate.get()));
     }

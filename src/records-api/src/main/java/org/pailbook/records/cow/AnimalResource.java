@@ -173,6 +173,6 @@ public class AnimalResource {
     }
 
     private static StoredView<AnimalBody> stored(AnimalRow animal) {
-        return new StoredView<>(animal.id, animal.version, animal.recordedAt.toString(), AnimalBody.of(animal));
+        return StoredView.of(animal.id, animal.version, animal.recordedAt, animal.withdrawn, AnimalBody.of(animal));
     }
 }

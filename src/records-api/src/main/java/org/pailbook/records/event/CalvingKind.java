@@ -3,8 +3,10 @@ package org.pailbook.records.event;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import jakarta.inject.Singleton;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import org.pailbook.lactation.day.DaysInMilk;
 import org.pailbook.lactation.testday.ValueLimit;
@@ -18,6 +20,7 @@ import org.pailbook.records.intake.Surroundings;
 import org.pailbook.records.intake.ValueChecks;
 import org.pailbook.records.store.AnimalEvent;
 import org.pailbook.records.store.CalvingRow;
+import org.pailbook.records.store.DryOffRow;
 import org.pailbook.records.store.ServiceRow;
 import org.pailbook.records.wire.Fields;
 import org.pailbook.records.wire.FindingView;
@@ -98,6 +101,10 @@ public final class CalvingKind extends EventKind<CalvingRow> {
                                 "lies after the animal left; it is taken as having come back")
                         .seen(record.date.toString())));
         checkGestation(posted, surroundings);
+        checkAge(posted, surroundings);
+        surroundings
+                .lastOnOrBefore(DryOffRow.class, record.animalId, record.date.minusDays(1))
+                .ifPresent(driedOff -> DryPeriod.check(posted, dayMember(), driedOff, record.date, surroundings));
         surroundings.noteCalving(record.animalId, record.date, replacedId);
     }
 
@@ -111,6 +118,20 @@ public final class CalvingKind extends EventKind<CalvingRow> {
                                     "is nearer to another calving than gestation lasts")
                             .seen(apartDays + " days from " + other)
                             .expecting(odd.expected().orElse(null))));
+        }
+    }
+
+    /** Only where she is said to have calved for the first time: what was before the first calving recorded is not known. */
+    private void checkAge(Posted<CalvingRow> posted, Surroundings surroundings) {
+        CalvingRow record = posted.record();
+        LocalDate born = surroundings.birthDate(record.animalId);
+        if (born != null && Objects.equals(record.parity, 1)) {
+            ValueChecks.warn(
+                    posted,
+                    "ageAtFirstCalvingMonths",
+                    dayMember(),
+                    ChronoUnit.MONTHS.between(born, record.date),
+                    "is an unusual age for a first calving; was she born on " + born + "?");
         }
     }
 
@@ -135,6 +156,6 @@ public final class CalvingKind extends EventKind<CalvingRow> {
 
     @Override
     protected Set<Class<? extends AnimalEvent>> looksAt() {
-        return Set.of(ServiceRow.class);
+        return Set.of(ServiceRow.class, DryOffRow.class);
     }
 }

@@ -47,5 +47,9 @@ public final class DryOffKind extends EventKind<DryOffRow> {
                     posted.pointer("date"),
                     "no calving on or before this day is recorded; it ends no lactation"));
         }
+        // files of dry-offs often come after those of calvings
+        surroundings
+                .calvingAfter(record.animalId, record.date)
+                .ifPresent(calved -> DryPeriod.check(posted, dayMember(), record.date, calved, surroundings));
     }
 }

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import jakarta.annotation.PreDestroy;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
+import jakarta.ws.rs.core.HttpHeaders;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.Locale;
@@ -101,7 +102,8 @@ public class BulkIntake {
             case CSV -> new CsvRows(body, kind.columns());
             default ->
                 throw new Problem(
-                        ProblemCode.UNSUPPORTED_MEDIA_TYPE, "Send " + JSON + ", " + NDJSON + " or " + CSV + ".");
+                                ProblemCode.UNSUPPORTED_MEDIA_TYPE, "Send " + JSON + ", " + NDJSON + " or " + CSV + ".")
+                        .withHeader(HttpHeaders.ACCEPT, JSON + ", " + NDJSON + ", " + CSV + ", " + FormFile.MEDIA_TYPE);
         };
     }
 
@@ -125,7 +127,8 @@ public class BulkIntake {
         String fate = stored
                 ? report.soFar() + "; those stay stored, and sending the whole body again does no harm."
                 : "Nothing was stored.";
-        Problem told = new Problem(problem.code(), problem.getMessage() + " " + fate, problem.faults());
+        String why = problem.getMessage();
+        Problem told = new Problem(problem.code(), why + (why.endsWith(".") ? " " : ". ") + fate, problem.faults());
         problem.headers().forEach(told::withHeader);
         return told;
     }

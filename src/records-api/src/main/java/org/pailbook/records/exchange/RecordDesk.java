@@ -31,6 +31,7 @@ import org.pailbook.records.store.HerdRow;
 import org.pailbook.records.store.StoredRecord;
 import org.pailbook.records.wire.FindingView;
 import org.pailbook.records.wire.LimitedBody;
+import org.pailbook.records.wire.MergePatch;
 import org.pailbook.records.wire.StrictJson;
 
 /** Takes posted bodies to the intake and makes the HTTP answers of its outcomes. */
@@ -77,7 +78,10 @@ public class RecordDesk {
         requirePlain(headers);
         String mediaType = BulkIntake.mediaType(headers.getHeaderString(HttpHeaders.CONTENT_TYPE));
         if (!mediaType.equals(wanted)) {
-            throw new Problem(ProblemCode.UNSUPPORTED_MEDIA_TYPE, "Send " + wanted + ".");
+            // the media types read are in a header too: RFC 9110, section 15.5.16, for patches RFC 5789, section 2.2
+            // (from memory)
+            throw new Problem(ProblemCode.UNSUPPORTED_MEDIA_TYPE, "Send " + wanted + ".")
+                    .withHeader(wanted.equals(MergePatch.MEDIA_TYPE) ? "Accept-Patch" : HttpHeaders.ACCEPT, wanted);
         }
         return StrictJson.object(new LimitedBody(body, mostBytes));
     }
@@ -87,7 +91,8 @@ public class RecordDesk {
         requirePlain(headers);
         String mediaType = BulkIntake.mediaType(headers.getHeaderString(HttpHeaders.CONTENT_TYPE));
         if (!mediaType.equals(BulkIntake.JSON) && !mediaType.equals(BulkIntake.CSV)) {
-            throw new Problem(ProblemCode.UNSUPPORTED_MEDIA_TYPE, "Send application/json or text/csv.");
+            throw new Problem(ProblemCode.UNSUPPORTED_MEDIA_TYPE, "Send application/json or text/csv.")
+                    .withHeader(HttpHeaders.ACCEPT, BulkIntake.JSON + ", " + BulkIntake.CSV);
         }
         return mediaType.equals(BulkIntake.CSV);
     }

@@ -64,7 +64,7 @@ public class VersionDesk {
 
     /** The record beside its id, version and time. */
     static <E extends StoredRecord, T> StoredView<T> stored(E record, Function<E, T> view) {
-        return new StoredView<>(record.id, record.version, record.recordedAt.toString(), view.apply(record));
+        return StoredView.of(record.id, record.version, record.recordedAt, record.withdrawn, view.apply(record));
     }
 
     /** Another content for the record, whole. */

@@ -72,10 +72,10 @@ class FeedKeyStore {
     /** The feed with that secret, if there is one, and it works today. */
     FeedRow working(FeedRow feed) {
         if (feed.revokedAt != null) {
-            throw new Problem(ProblemCode.KEY_REVOKED, "This feed was revoked.");
+            throw new Problem(ProblemCode.FEED_ENDED, "This feed was revoked.");
         }
         if (feed.expiresOn.isBefore(today())) {
-            throw new Problem(ProblemCode.KEY_EXPIRED, "This feed expired on " + feed.expiresOn + ".");
+            throw new Problem(ProblemCode.FEED_ENDED, "This feed expired on " + feed.expiresOn + ".");
         }
         return feed;
     }

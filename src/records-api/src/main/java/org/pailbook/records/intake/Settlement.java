@@ -151,7 +151,9 @@ final class Settlement<E extends StoredRecord> {
             row.add(FindingView.warning(
                     "other-source-overwritten",
                     row.pointer("source"),
-                    "replaces a version from " + stored.source + "; both stay in the history"));
+                    "replaces a version from " + stored.source + " by one "
+                            + (row.record.source == null ? "without a source" : "from " + row.record.source)
+                            + "; both stay in the history"));
         }
         for (Iterator<String> members = was.fieldNames(); members.hasNext(); ) {
             String member = members.next();

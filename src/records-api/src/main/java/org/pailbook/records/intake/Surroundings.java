@@ -122,6 +122,11 @@ public final class Surroundings {
         return Optional.ofNullable(days(calvings, animalId).floorKey(day));
     }
 
+    /** The first calving after that day. */
+    public Optional<LocalDate> calvingAfter(String animalId, LocalDate day) {
+        return Optional.ofNullable(days(calvings, animalId).higherKey(day));
+    }
+
     /** The calving nearest to that day on either side, other than the record that is being replaced. */
     public Optional<LocalDate> nearestCalving(String animalId, LocalDate day, String replacedId) {
         return days(calvings, animalId).entrySet().stream()

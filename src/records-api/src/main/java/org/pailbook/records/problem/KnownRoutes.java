@@ -56,6 +56,9 @@ final class KnownRoutes {
         for (Route route : routes) {
             if (route.path().matcher(path).matches()) {
                 methods.add(route.method());
+                if (route.method().equals(HttpMethod.GET)) {
+                    methods.add(HttpMethod.HEAD);
+                }
             }
         }
         return methods;

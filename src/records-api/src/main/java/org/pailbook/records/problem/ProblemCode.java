@@ -25,6 +25,7 @@ public enum ProblemCode {
     KEY_CONFLICT(409, "key-conflict", "The keys of the record point to different records"),
     HERD_EXISTS(409, "herd-exists", "There is another herd with this code"),
     IN_PROGRESS(409, "in-progress", "A request with this idempotency key is still running"),
+    FEED_ENDED(410, "feed-ended", "This feed shows nothing any more"),
     VERSION_MISMATCH(412, "version-mismatch", "The record has another version by now"),
     TOO_LARGE(413, "too-large", "The body is too large"),
     URI_TOO_LONG(414, "uri-too-long", "The address is too long"),

@@ -119,6 +119,7 @@ final class RequestReading extends ChannelDuplexHandler {
                 HttpVersion.HTTP_1_1, HttpResponseStatus.BAD_REQUEST, Unpooled.wrappedBuffer(body));
         answer.headers()
                 .set("Content-Type", ProblemBody.MEDIA_TYPE)
+                .set("Content-Language", "en")
                 .set("Content-Length", body.length)
                 .set("Connection", "close");
         SafetyHeaders.each(answer.headers()::set);

@@ -4,12 +4,15 @@ import jakarta.inject.Singleton;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.pailbook.lactation.day.DaysInMilk;
 import org.pailbook.records.intake.EventKind;
 import org.pailbook.records.intake.Member;
 import org.pailbook.records.intake.Members;
 import org.pailbook.records.intake.Posted;
 import org.pailbook.records.intake.Surroundings;
+import org.pailbook.records.store.AnimalEvent;
+import org.pailbook.records.store.DryOffRow;
 import org.pailbook.records.store.TestDayRow;
 import org.pailbook.records.wire.FindingView;
 
@@ -87,5 +90,19 @@ public final class TestDayKind extends EventKind<TestDayRow> {
                     .seen("day " + daysInMilk + " after calving")
                     .expecting("day 5 or later"));
         }
+        surroundings
+                .lastOnOrBefore(DryOffRow.class, record.animalId, record.date.minusDays(1))
+                .filter(driedOff -> !driedOff.isBefore(calved.get()))
+                .ifPresent(driedOff -> posted.add(FindingView.warning(
+                                "test-after-dry-off",
+                                posted.pointer("date"),
+                                "lies after she was dried off; it is kept and takes part in no lactation, unless the dry-off is corrected")
+                        .seen(record.date.toString())
+                        .expecting("at most " + driedOff)));
+    }
+
+    @Override
+    protected Set<Class<? extends AnimalEvent>> looksAt() {
+        return Set.of(DryOffRow.class);
     }
 }

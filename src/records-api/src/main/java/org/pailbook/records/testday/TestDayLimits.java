@@ -48,12 +48,15 @@ final class TestDayLimits {
 
     private static FindingView warning(Posted<TestDayRow> posted, Finding finding) {
         boolean unused = finding.code() == FindingCode.OUT_OF_RANGE;
+        boolean isRatio = finding.field().filter("fatProteinRatio"::equals).isPresent();
         return FindingView.warning(
                         finding.code().code(),
-                        posted.pointer(finding.field().orElse("")),
+                        posted.pointer(isRatio ? "fatPct" : finding.field().orElse("")),
                         unused
                                 ? "is kept and shown, and takes no part in figures"
-                                : "is kept and used; please check it")
+                                : isRatio
+                                        ? "fat over protein is unusual; both are kept and used, please check them"
+                                        : "is kept and used; please check it")
                 .seen(finding.seen().orElse(""))
                 .expecting(finding.expected().orElse(null));
     }

@@ -1,7 +1,10 @@
 package org.pailbook.records.wire;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.pailbook.lactation.figure.Explanation;
 import org.pailbook.lactation.figure.Figure;
@@ -102,7 +105,12 @@ public record FigureView(
     @Schema(name = "LeftOutInput")
     public record LeftOut(String kind, String date, String why) {}
 
-    /** A finding of the computation. */
+    /**
+     * A finding of the computation.
+     *
+     * @param count how many there are of this code, member and limit, if more than this one
+     * @param others where the next ones are, four at most
+     */
     @Schema(name = "Warning")
     @JsonInclude(JsonInclude.Include.NON_NULL)
     public record WarningView(
@@ -118,7 +126,50 @@ public record FigureView(
             String expected,
 
             @Schema(description = "Our id of the record it is about")
-            String record) {
+            String record,
+
+            @Schema(
+                    description =
+                            "How many inputs of the figure it is said of, if more than one; the first is told here, four more in others")
+            Integer count,
+
+            @Schema(description = "The next inputs it is said of, four at most")
+            List<PlaceView> others) {
+        /** With the first one, four more: five are named in all. */
+        private static final int MOST_OTHERS = 4;
+
+        /** Findings of a figure's inputs, those of one code, member and limit told once. */
+        public static List<WarningView> ofInputs(List<Finding> findings) {
+            Map<List<Object>, List<Finding>> alike = findings.stream()
+                    .collect(Collectors.groupingBy(
+                            finding -> List.of(finding.code(), finding.field(), finding.expected()),
+                            LinkedHashMap::new,
+                            Collectors.toList()));
+            return alike.values().stream().map(WarningView::ofAlike).toList();
+        }
+
+        private static WarningView ofAlike(List<Finding> alike) {
+            WarningView first = of(alike.get(0));
+            return alike.size() == 1
+                    ? first
+                    : new WarningView(
+                            first.code,
+                            first.effect,
+                            first.message,
+                            first.date,
+                            first.field,
+                            first.seen,
+                            first.expected,
+                            first.record,
+                            alike.size(),
+                            alike.stream()
+                                    .skip(1)
+                                    .limit(MOST_OTHERS)
+                                    .map(WarningView::of)
+                                    .map(one -> new PlaceView(one.date, one.seen, one.record))
+                                    .toList());
+        }
+
         public static WarningView of(Finding finding) {
             return new WarningView(
                     finding.code().code(),
@@ -128,9 +179,21 @@ public record FigureView(
                     finding.field().orElse(null),
                     finding.seen().orElse(null),
                     finding.expected().orElse(null),
-                    finding.record().orElse(null));
+                    finding.record().orElse(null),
+                    null,
+                    null);
         }
     }
+
+    /** Where a finding is that is told once for several inputs. */
+    @Schema(name = "WarningPlace")
+    @JsonInclude(JsonInclude.Include.NON_NULL)
+    public record PlaceView(
+            String date,
+            String seen,
+
+            @Schema(description = "Our id of the record it is about")
+            String record) {}
 
     /** One addend of a figure. */
     @Schema(name = "ExplanationPart")
@@ -163,7 +226,7 @@ public record FigureView(
                 figure.intervalNote().orElse(null),
                 MethodView.of(figure.method()),
                 InputsView.of(figure.inputs()),
-                figure.findings().stream().map(WarningView::of).toList(),
+                WarningView.ofInputs(figure.findings()),
                 explain && !parts.parts().isEmpty()
                         ? parts.parts().stream()
                                 .map(part -> new PartView(part.what(), part.amount()))
