@@ -99,7 +99,7 @@ record CowPage(
                                         + ")"))
                         .orElse(""),
                 found.map(of -> LactationPicture.of(
-                                PageWords.picture(),
+                                shown.picture(),
                                 cow.name().isEmpty() ? cow.identifier().id() : cow.name(),
                                 of.lactation(),
                                 projection.orElseThrow(),
@@ -116,7 +116,7 @@ record CowPage(
                 dossier.against(),
                 dossier.toDo(),
                 dossier.worth().orElse(null),
-                cells(cow.record().history()),
+                cells(cow.record().history(), shown),
                 Stream.concat(
                                 cow.onDay().lactations().findings().stream(),
                                 found.map(AssembledLactation::findings).orElse(List.of()).stream())
@@ -192,7 +192,7 @@ record CowPage(
         return events;
     }
 
-    private static String cells(CowHistory history) {
+    private static String cells(CowHistory history, Shown shown) {
         List<TestDay> counted = history.testDays().stream()
                 .filter(test -> test.sccThousandPerMl().isPresent())
                 .sorted(Comparator.comparing(TestDay::date))
@@ -200,7 +200,7 @@ record CowPage(
         return counted.isEmpty()
                 ? ""
                 : CellHistoryPicture.of(
-                        PageWords.picture(),
+                        shown.picture(),
                         PageWords.word("cow.cells"),
                         counted,
                         history.calvings().stream()

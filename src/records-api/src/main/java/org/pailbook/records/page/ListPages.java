@@ -134,7 +134,7 @@ final class ListPages {
                             knowledge.method().version()),
                     rows.isEmpty()
                             ? ""
-                            : CalibrationPicture.of(PageWords.picture(), PageWords.word("accuracy.picture"), rows),
+                            : CalibrationPicture.of(shown.picture(), PageWords.word("accuracy.picture"), rows),
                     rows.stream().map(row -> AccuracyLine.of(row, shown)).toList());
         }
     }
