@@ -17,10 +17,11 @@ public final class FileJob {
      * Something found on a row.
      *
      * @param line of the file
+     * @param isRefused whether the row was refused
      * @param column the file's own name of it; empty text for the whole row
      * @param seen as it stood there; empty text if that does not tell
      */
-    public record Told(int line, boolean isError, String column, String seen, String message) {
+    public record Told(int line, boolean isRefused, String column, String seen, String message) {
         String words() {
             return column.isEmpty() ? message : column + ": " + message;
         }
@@ -104,7 +105,7 @@ public final class FileJob {
     }
 
     synchronized void tell(Told one) {
-        if (one.isError() && (refused.size() < MOST_REFUSED || refused.containsKey(one.line()))) {
+        if (one.isRefused() && (refused.size() < MOST_REFUSED || refused.containsKey(one.line()))) {
             refused.merge(one.line(), one.words(), (first, next) -> first + "; " + next);
         }
         if (told.size() < MOST_TOLD) {
