@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.pailbook.lactation.accumulation.AccumulatedYield;
 import org.pailbook.lactation.figure.Interval;
-import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.projection.Coverage;
 import org.pailbook.lactation.projection.Projection305;
 import org.pailbook.lactation.testday.AssembledLactation;
@@ -120,7 +119,7 @@ record CowPage(
                 Stream.concat(
                                 cow.onDay().lactations().findings().stream(),
                                 found.map(AssembledLactation::findings).orElse(List.of()).stream())
-                        .map(Finding::text)
+                        .map(finding -> Said.of(finding, shown))
                         .toList());
     }
 
