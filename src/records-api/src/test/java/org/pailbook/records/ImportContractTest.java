@@ -255,6 +255,10 @@ class ImportContractTest {
                 herd, "Ear tag;Day;Milk yield\n7;2025-11-12;27.4\n99;2025-11-12;20\n8;2025-11-12\n8;2025-13-12;=1+1\n");
         String trial = rows(check(path, form(read(path))));
         assertThat(trial).contains(path + "/refused.csv");
+        assertThat(trial.indexOf("class=\"n\">3<"))
+                .as("told in the order of the file")
+                .isPositive()
+                .isLessThan(trial.indexOf("class=\"n\">4<"));
         Response refused = browser().get(path + "/refused.csv");
         assertThat(refused.statusCode()).isEqualTo(200);
         assertThat(refused.header("Content-Disposition")).contains("attachment").contains("refused-rows.csv");

@@ -1,6 +1,7 @@
 package org.pailbook.records.upload;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -75,7 +76,8 @@ public final class FileJob {
 
     /** What was found, in the order of the file. */
     public synchronized List<Told> told() {
-        return List.copyOf(told);
+        // rows that are no rows are told as they are read, the others chunk by chunk
+        return told.stream().sorted(Comparator.comparingInt(Told::line)).toList();
     }
 
     /** Why rows were refused, by their lines; the first {@link #MOST_REFUSED} of them. */
