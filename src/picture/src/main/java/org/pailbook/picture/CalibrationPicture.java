@@ -35,8 +35,8 @@ public final class CalibrationPicture {
                                 Chart.Key.of(Stroke.DASHED, words.of("calibration.key.should"))),
                         most,
                         100)
-                .levels(levels, LactationPicture.whole(levels), words.of("axis.shareInside"))
-                .ticks(ticks, LactationPicture.whole(ticks), words.of("axis.tests"))
+                .levels(levels, words.of("axis.shareInside"))
+                .ticks(ticks, words.of("axis.tests"))
                 .line(across, new double[] {80, 80}, Stroke.DASHED)
                 .line(across, new double[] {95, 95}, Stroke.DASHED)
                 .line(tests, in80, Stroke.FULL)

@@ -56,9 +56,8 @@ public final class CellHistoryPicture {
                 .levels(
                         levels,
                         levels.stream()
-                                .map(score -> String.format(
-                                        java.util.Locale.ROOT, "%.4g", SomaticCellScore.sccThousandPerMl(score)))
-                                .map(CellHistoryPicture::short4)
+                                .map(SomaticCellScore::sccThousandPerMl)
+                                .map(cells -> form.numbers().text(cells, cells % 1 == 0 ? 0 : 1))
                                 .toList(),
                         words.of("axis.cells"))
                 .ticks(List.of(0.0, days), List.of("", ""), words.of("cells.dates", first, last))
@@ -73,10 +72,5 @@ public final class CellHistoryPicture {
             chart.mark(xs[i], scores[i], Mark.DISC);
         }
         return chart.svg();
-    }
-
-    /** 12.50 as 12.5, 12800 as 12800. */
-    private static String short4(String number) {
-        return new java.math.BigDecimal(number).stripTrailingZeros().toPlainString();
     }
 }

@@ -89,6 +89,11 @@ final class Chart {
         return line;
     }
 
+    /** Lines across at these whole values, and what the axis is. */
+    Chart levels(List<Double> values, String axis) {
+        return levels(values, whole(values), axis);
+    }
+
     /** Lines across at these values, each with its label, and what the axis is. */
     Chart levels(List<Double> values, List<String> labels, String axis) {
         for (int i = 0; i < values.size(); i++) {
@@ -102,6 +107,15 @@ final class Chart {
                 "<text x=\"13\" y=\"%.1f\" transform=\"rotate(-90 13 %.1f)\" text-anchor=\"middle\">%s</text>%n",
                 middle, middle, escaped(axis));
         return this;
+    }
+
+    /** Whole values below, and what the axis is. */
+    Chart ticks(List<Double> values, String axis) {
+        return ticks(values, whole(values), axis);
+    }
+
+    private List<String> whole(List<Double> values) {
+        return values.stream().map(value -> form.numbers().text(value, 0)).toList();
     }
 
     /** Labels below, and what the axis is. */

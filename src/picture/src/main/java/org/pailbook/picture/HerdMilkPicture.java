@@ -3,12 +3,11 @@ package org.pailbook.picture;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 
 /** Milk of a whole herd on its test days, in time. */
 public final class HerdMilkPicture {
-    private static final int MOST_LEVELS = 6;
     private static final int MOST_TICKS = 6;
 
     private HerdMilkPicture() {}
@@ -28,13 +27,10 @@ public final class HerdMilkPicture {
         double[] xs = points.stream()
                 .mapToDouble(point -> ChronoUnit.DAYS.between(first, point.date()))
                 .toArray();
-        double[] ys = points.stream().mapToDouble(Point::milkKg).toArray();
-        double most = points.stream().mapToDouble(Point::milkKg).max().orElse(1);
-        double step = step(most);
-        List<Double> levels = new ArrayList<>();
-        for (int i = 0; i <= Math.ceil(most / step); i++) {
-            levels.add(i * step);
-        }
+        double[] ys = points.stream()
+                .mapToDouble(point -> form.weights().of(point.milkKg()))
+                .toArray();
+        List<Double> levels = Levels.upTo(Arrays.stream(ys).max().orElse(1));
         List<Double> ticks = new ArrayList<>();
         List<String> dates = new ArrayList<>();
         for (LocalDate month = first.withDayOfMonth(1).plusMonths(1);
@@ -47,33 +43,22 @@ public final class HerdMilkPicture {
                         "milk",
                         form,
                         title,
-                        words.of("milk.description", points.size(), first, last),
+                        words.of(
+                                "milk.description",
+                                points.size(),
+                                first,
+                                last,
+                                form.weights().name()),
                         List.of(Chart.Key.of(Mark.DISC, words.of("milk.key.test"))),
                         days,
-                        levels.get(levels.size() - 1))
-                .levels(
-                        levels,
-                        levels.stream()
-                                .map(level -> String.format(Locale.ENGLISH, "%.0f", level))
-                                .toList(),
-                        words.of("axis.kgPerDay"))
+                        Levels.top(levels))
+                .levels(levels, words.of("axis.weightPerDay", form.weights().name()))
                 .ticks(ticks, dates, words.of("milk.axis"))
                 .line(xs, ys, Stroke.FAINT);
         for (int i = 0; i < xs.length; i++) {
             chart.mark(xs[i], ys[i], Mark.DISC);
         }
         return chart.svg();
-    }
-
-    /** 1, 2 or 5 times a power of ten, so that few lines suffice. */
-    private static double step(double most) {
-        double power = Math.max(1, Math.pow(10, Math.floor(Math.log10(most)) - 1));
-        for (double times : new double[] {1, 2, 5, 10, 20, 50}) {
-            if (most / (power * times) <= MOST_LEVELS) {
-                return power * times;
-            }
-        }
-        return power * 100;
     }
 
     private static int months(double days) {

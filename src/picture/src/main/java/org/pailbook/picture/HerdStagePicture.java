@@ -5,7 +5,6 @@ import java.util.stream.IntStream;
 
 /** The cows in milk by days in milk and the milk of their last test, first, second and later lactations by shape. */
 public final class HerdStagePicture {
-    private static final int KG_BETWEEN_LEVELS = 10;
     private static final int DAYS_BETWEEN_TICKS = 100;
 
     private HerdStagePicture() {}
@@ -29,25 +28,26 @@ public final class HerdStagePicture {
     /** @param cows tested cows, in any order */
     public static String of(PictureForm form, String title, List<Point> cows) {
         Words words = form.words();
-        double mostKg = roundedUp(cows.stream().mapToDouble(Point::milkKg).max().orElse(1), KG_BETWEEN_LEVELS);
+        List<Double> levels = Levels.upTo(
+                form.weights().of(cows.stream().mapToDouble(Point::milkKg).max().orElse(1)));
         double mostDays =
                 roundedUp(cows.stream().mapToDouble(Point::daysInMilk).max().orElse(1), DAYS_BETWEEN_TICKS);
-        List<Double> levels = steps(mostKg, KG_BETWEEN_LEVELS);
         List<Double> ticks = steps(mostDays, DAYS_BETWEEN_TICKS * (int) Math.ceil(mostDays / 600));
         Chart chart = new Chart(
                         "stage",
                         form,
                         title,
-                        words.of("stage.description", cows.size()),
+                        words.of(
+                                "stage.description", cows.size(), form.weights().name()),
                         List.of(
                                 Chart.Key.of(Mark.RING, words.of("stage.key.first")),
                                 Chart.Key.of(Mark.TRIANGLE, words.of("stage.key.second")),
                                 Chart.Key.of(Mark.CROSS, words.of("stage.key.later"))),
                         mostDays,
-                        mostKg)
-                .levels(levels, LactationPicture.whole(levels), words.of("axis.kgPerDay"))
-                .ticks(ticks, LactationPicture.whole(ticks), words.of("axis.daysInMilk"));
-        cows.forEach(cow -> chart.mark(cow.daysInMilk(), cow.milkKg(), cow.mark()));
+                        Levels.top(levels))
+                .levels(levels, words.of("axis.weightPerDay", form.weights().name()))
+                .ticks(ticks, words.of("axis.daysInMilk"));
+        cows.forEach(cow -> chart.mark(cow.daysInMilk(), form.weights().of(cow.milkKg()), cow.mark()));
         return chart.svg();
     }
 

@@ -2,6 +2,7 @@ package org.pailbook.picture;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.pailbook.lactation.figure.Figure;
@@ -10,6 +11,7 @@ import org.pailbook.lactation.projection.Coverage;
 import org.pailbook.lactation.projection.Projection305;
 import org.pailbook.lactation.testday.Lactation;
 import org.pailbook.lactation.testday.TestDay;
+import org.pailbook.picture.PictureForm.WeightUnit;
 
 /**
  * One lactation: its tests, the milk expected of each day to day 305, the band 80 in 100 weights should lie in, her calving, her dry-off and the as-of
@@ -17,8 +19,7 @@ import org.pailbook.lactation.testday.TestDay;
  */
 public final class LactationPicture {
     private static final int LAST_DAY = 305;
-    private static final int KG_BETWEEN_LEVELS = 10;
-    private static final int DAYS_BETWEEN_TICKS = 50;
+    private static final List<Double> TICKS = List.of(0.0, 50.0, 100.0, 150.0, 200.0, 250.0, 300.0);
 
     private LactationPicture() {}
 
@@ -76,31 +77,34 @@ public final class LactationPicture {
         double[] kg = projection.dailyMilkKg();
         List<Interval> band = projection.dailyBand(Coverage.EIGHTY_PERCENT);
         double[] days = IntStream.rangeClosed(1, kg.length).asDoubleStream().toArray();
-        double most = band.stream().mapToDouble(Interval::high).max().orElse(KG_BETWEEN_LEVELS);
+        double mostKg = band.stream().mapToDouble(Interval::high).max().orElse(1);
         for (TestDay test : lactation.testDays()) {
-            most = Math.max(most, test.milkKg().orElse(0));
+            mostKg = Math.max(mostKg, test.milkKg().orElse(0));
         }
+        WeightUnit unit = form.weights();
+        List<Double> levels = Levels.upTo(unit.of(mostKg));
         Chart chart = new Chart(
                         "lactation",
                         form,
-                        title(words, animal, lactation, projection.milk305(), asOf),
-                        words.of("lactation.description", projection.tests()),
+                        title(form, animal, lactation, projection.milk305(), asOf),
+                        words.of("lactation.description", projection.tests(), unit.name()),
                         keys(words, later, shown),
                         LAST_DAY,
-                        KG_BETWEEN_LEVELS * Math.ceil(most / KG_BETWEEN_LEVELS))
+                        Levels.top(levels))
                 .band(
                         days,
-                        band.stream().mapToDouble(Interval::low).toArray(),
-                        band.stream().mapToDouble(Interval::high).toArray())
-                .line(days, kg, Stroke.FULL);
-        frame(chart, words, most);
+                        band.stream().mapToDouble(day -> unit.of(day.low())).toArray(),
+                        band.stream().mapToDouble(day -> unit.of(day.high())).toArray())
+                .line(days, Arrays.stream(kg).map(unit::of).toArray(), Stroke.FULL)
+                .levels(levels, words.of("axis.weightPerDay", unit.name()))
+                .ticks(TICKS, words.of("axis.daysInMilk"));
         chart.post(0, Stroke.FAINT, words.of("lactation.calved", lactation.calvingDate()), 0);
         lactation.endDate().ifPresent(end -> post(chart, lactation, end, Stroke.DOTTED, words, "lactation.ended"));
         if (lactation.endDate().isEmpty()) {
             post(chart, lactation, asOf, Stroke.DASHED, words, "lactation.today");
         }
-        marks(chart, lactation, lactation.testDays(), Mark.DISC);
-        marks(chart, lactation, later, Mark.RING);
+        marks(chart, unit, lactation, lactation.testDays(), Mark.DISC);
+        marks(chart, unit, lactation, later, Mark.RING);
         shown.forEach(moment -> chart.letter(lactation.daysInMilk(moment.date()), moment.event().letter));
         return chart.svg();
     }
@@ -109,10 +113,18 @@ public final class LactationPicture {
         return day >= 0 && day <= LAST_DAY;
     }
 
-    private static String title(Words words, String animal, Lactation lactation, Figure milk, LocalDate asOf) {
+    private static String title(PictureForm form, String animal, Lactation lactation, Figure milk, LocalDate asOf) {
         Interval interval = milk.interval(Coverage.EIGHTY_PERCENT.share()).orElseThrow();
-        return words.of(
-                "lactation.title", animal, lactation.parity(), asOf, milk.orThrow(), interval.low(), interval.high());
+        return form.words()
+                .of(
+                        "lactation.title",
+                        animal,
+                        lactation.parity(),
+                        asOf,
+                        form.weight(milk.orThrow()),
+                        form.weight(interval.low()),
+                        form.weight(interval.high()),
+                        form.weights().name());
     }
 
     private static List<Chart.Key> keys(Words words, List<TestDay> later, List<Moment> moments) {
@@ -131,21 +143,6 @@ public final class LactationPicture {
         return keys;
     }
 
-    private static void frame(Chart chart, Words words, double mostKg) {
-        List<Double> levels = IntStream.rangeClosed(0, (int) Math.ceil(mostKg / KG_BETWEEN_LEVELS))
-                .mapToObj(i -> (double) (i * KG_BETWEEN_LEVELS))
-                .toList();
-        List<Double> ticks = IntStream.rangeClosed(0, LAST_DAY / DAYS_BETWEEN_TICKS)
-                .mapToObj(i -> (double) (i * DAYS_BETWEEN_TICKS))
-                .toList();
-        chart.levels(levels, whole(levels), words.of("axis.kgPerDay"))
-                .ticks(ticks, whole(ticks), words.of("axis.daysInMilk"));
-    }
-
-    static List<String> whole(List<Double> values) {
-        return values.stream().map(value -> Integer.toString(value.intValue())).toList();
-    }
-
     private static void post(
             Chart chart, Lactation lactation, LocalDate date, Stroke stroke, Words words, String word) {
         int day = lactation.daysInMilk(date);
@@ -154,11 +151,11 @@ public final class LactationPicture {
         }
     }
 
-    private static void marks(Chart chart, Lactation lactation, List<TestDay> tests, Mark mark) {
+    private static void marks(Chart chart, WeightUnit unit, Lactation lactation, List<TestDay> tests, Mark mark) {
         for (TestDay test : tests) {
             int day = lactation.daysInMilk(test.date());
             if (test.milkKg().isPresent() && day >= 0 && day <= LAST_DAY) {
-                chart.mark(day, test.milkKg().getAsDouble(), mark);
+                chart.mark(day, unit.of(test.milkKg().getAsDouble()), mark);
             }
         }
     }

@@ -6,7 +6,7 @@ import java.util.ResourceBundle;
 /** The words in the pictures in one language, from one file: another language is another file, and what it lacks is said in English. */
 final class Words {
     private static final ResourceBundle.Control NO_OTHER =
-            ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES);
+            ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_DEFAULT);
 
     private final ResourceBundle bundle;
 

@@ -241,11 +241,73 @@ class PictureLawTest {
     @Test
     void aPictureSpeaksTheLanguageAskedForAndEnglishWhereAWordIsLacking() {
         Lactation lactation = tested(3);
-        String portuguese =
-                lactation(PictureForm.PAGE.in(Locale.forLanguageTag("pt-BR")), "7", lactation, CALVING.plusDays(90));
+        String portuguese = lactation(spoken("pt-BR"), "7", lactation, CALVING.plusDays(90));
         assertThat(portuguese).contains(">kg por dia<", ">contraste<", ">days in milk<");
-        assertThat(lactation(PictureForm.PAGE.in(Locale.GERMAN), "7", lactation, CALVING.plusDays(90)))
+        assertThat(lactation(spoken("de"), "7", lactation, CALVING.plusDays(90)))
                 .isEqualTo(lactation(PictureForm.PAGE, "7", lactation, CALVING.plusDays(90)))
                 .contains(">kg per day<", ">test<");
+    }
+
+    private static PictureForm spoken(String language) {
+        return PictureForm.PAGE.in(Locale.forLanguageTag(language), PictureForm.PAGE.numbers());
+    }
+
+    // one international pound is 0.45359237 kg exactly (agreement of 1959; from memory)
+    private static final double POUND_KG = 0.45359237;
+    private static final PictureForm.WeightUnit POUND = new PictureForm.WeightUnit("lb", POUND_KG);
+
+    @Test
+    void inPoundsEveryWeightIsThatOfKilogramsOverThePound() {
+        PictureForm pounds = PictureForm.FILE.withWeightsIn(POUND);
+        LocalDate asOf = CALVING.plusDays(100);
+        Projection305 projection = projection(tested(3), asOf);
+        String svg = lactation(pounds, "Rosa", tested(3), asOf);
+        assertThat(parsed(svg).getElementsByTagName("title").item(0).getTextContent())
+                .contains(String.format(
+                        Locale.ENGLISH,
+                        "%,.0f lb in 305 days",
+                        projection.milk305().orThrow() / POUND_KG));
+        for (String drawn : List.of(
+                svg,
+                HerdStagePicture.of(pounds, "h", List.of(new HerdStagePicture.Point(40, 31.2, 1))),
+                HerdMilkPicture.of(pounds, "h", milkOfTestDays(1_400, 60)))) {
+            assertThat(drawn).contains("lb per day").doesNotContain("kg");
+        }
+    }
+
+    @Test
+    void aMarkInPoundsLiesAtItsPoundsOnTheAxis() {
+        for (PictureForm form : List.of(PictureForm.FILE, PictureForm.FILE.withWeightsIn(POUND))) {
+            boolean isPounds = form.weights() == POUND;
+            String svg = HerdStagePicture.of(
+                    form,
+                    "h",
+                    List.of(
+                            new HerdStagePicture.Point(40, 40 * (isPounds ? POUND_KG : 1), 1),
+                            new HerdStagePicture.Point(90, 60 * (isPounds ? POUND_KG : 1), 1)));
+            // the same marks and lines, whatever the unit: 40 and 60 of it
+            NodeList discs = parsed(svg).getElementsByTagName("circle");
+            assertThat(number(discs, 1, "cy")).isCloseTo(levelAt(svg, "40"), within(0.15));
+            assertThat(number(discs, 2, "cy")).isCloseTo(levelAt(svg, "60"), within(0.15));
+        }
+    }
+
+    /** Height of the line across that has this label. */
+    private static double levelAt(String svg, String label) {
+        java.util.regex.Matcher line = java.util.regex.Pattern.compile(
+                        "<path d=\"M56 ([0-9.]+)H[0-9]+\" stroke=\"#ccc\"/><text [^>]*>" + label + "</text>")
+                .matcher(svg);
+        assertThat(line.find()).as("a line at " + label).isTrue();
+        return Double.parseDouble(line.group(1));
+    }
+
+    @Test
+    void numbersAreWrittenAsTheReaderWritesThem() {
+        PictureForm comma = PictureForm.PAGE.in(
+                Locale.GERMAN, (value, decimals) -> String.format(Locale.GERMANY, "%,." + decimals + "f", value));
+        String cells = CellHistoryPicture.of(
+                comma, "x", List.of(TestDay.ofMilk(CALVING, 20).withSccThousandPerMl(84)), List.of());
+        assertThat(cells).contains(">12,5<", ">12.800<").doesNotContain("12.5<");
+        assertThat(HerdMilkPicture.of(comma, "x", milkOfTestDays(1_400, 60))).contains(">1.500<");
     }
 }

@@ -255,6 +255,10 @@ class ImportContractTest {
                 herd, "Ear tag;Day;Milk yield\n7;2025-11-12;27.4\n99;2025-11-12;20\n8;2025-11-12\n8;2025-13-12;=1+1\n");
         String trial = rows(check(path, form(read(path))));
         assertThat(trial).contains(path + "/refused.csv");
+        assertThat(trial.indexOf("class=\"n\">3<"))
+                .as("told in the order of the file")
+                .isPositive()
+                .isLessThan(trial.indexOf("class=\"n\">4<"));
         Response refused = browser().get(path + "/refused.csv");
         assertThat(refused.statusCode()).isEqualTo(200);
         assertThat(refused.header("Content-Disposition")).contains("attachment").contains("refused-rows.csv");
@@ -270,11 +274,113 @@ class ImportContractTest {
         assertThat(lines[3]).startsWith("5;").contains("Day: ", "Milk yield: ").endsWith(";8;2025-13-12;'=1+1");
         rows(take(path));
         String mended = chosen(herd, lines[0] + "\n" + lines[1].replace(";99;", ";8;") + "\n");
+        assertThat(read(mended))
+                .contains("As you said the last time", "the columns line and why, which were put before yours");
         String again = rows(check(mended, form(read(mended))));
         assertThat(count(again, "New")).isEqualTo("1");
         assertThat(again).doesNotContain("refused.csv");
         assertThat(browser().get(mended + "/refused.csv").asString().split("\r\n"))
                 .hasSize(1);
+    }
+
+    @Test
+    void refusedRowsComeInAgainByWhatWasSaidOfTheirFile() {
+        TestHerd herd = herd();
+        // a heading no word list knows, pounds, days of one's own, and a weight that looks like a formula
+        String path = chosen(herd, "=A;B;C\n7;12.11.2025;60,4\n99;13.11.2025;-44\n7;14.11.2025\n7;14.11.2025;3;x\n");
+        Map<String, String> said = form(read(path));
+        said.put("kind", "test-days");
+        said.put("kindShown", "test-days");
+        said.put("col.0", "animal_id");
+        said.put("col.1", "date");
+        said.put("col.2", "milk_kg");
+        said.put("unit.milk_kg", "lb");
+        said.put("dates", "day-first");
+        said.put("decimal", "comma");
+        said.put("scheme", TestHerd.SCHEME);
+        String trial = rows(check(path, said));
+        assertThat(count(trial, "Refused")).isEqualTo("3");
+        String[] lines = refused(path);
+        assertThat(lines).hasSize(4);
+        assertThat(lines[0]).isEqualTo("\uFEFFline;why;'=A;B;C");
+        assertThat(lines[1]).startsWith("3;").endsWith(";99;13.11.2025;'-44");
+        assertThat(lines[2]).isEqualTo("4;has 2 cells (expected 3);7;14.11.2025");
+        assertThat(lines[3]).isEqualTo("5;has 4 cells (expected 3);7;14.11.2025;3;x");
+        rows(take(path));
+        String mended =
+                chosen(herd, lines[0] + "\n" + lines[1].replace(";99;", ";8;").replace("'-44", "44") + "\n");
+        Map<String, String> remembered = form(read(mended));
+        assertThat(remembered)
+                .containsEntry("col.0", "")
+                .containsEntry("col.1", "")
+                .containsEntry("col.2", "animal_id")
+                .containsEntry("col.4", "milk_kg")
+                .containsEntry("unit.milk_kg", "lb")
+                .containsEntry("dates", "day-first");
+        assertThat(count(rows(check(mended, remembered)), "New")).isEqualTo("1");
+        // what was said of the first file stands as it was
+        assertThat(form(read(chosen(herd, "=A;B;C\n7;12.12.2025;60,4\n")))).containsEntry("col.0", "animal_id");
+    }
+
+    @Test
+    void refusedRowsOfAFileWithoutAHeadingComeInAgainToo() {
+        TestHerd herd = herd();
+        String path = chosen(herd, "7,2025-11-12,27.4\n99,2025-11-12,20\n");
+        Map<String, String> said = form(read(path));
+        said.put("kind", "test-days");
+        said.put("kindShown", "test-days");
+        said.put("col.0", "animal_id");
+        said.put("col.1", "date");
+        said.put("col.2", "milk_kg");
+        said.put("scheme", TestHerd.SCHEME);
+        rows(check(path, said));
+        String[] lines = refused(path);
+        assertThat(lines[0]).isEqualTo("\uFEFFline,why,\"#1\",\"#2\",\"#3\"");
+        rows(take(path));
+        String mended = chosen(herd, lines[0] + "\n" + lines[1].replace(",99,", ",8,") + "\n");
+        String again = rows(check(mended, form(read(mended))));
+        assertThat(count(again, "New")).isEqualTo("1");
+        assertThat(count(again, "Refused")).isEqualTo("0");
+        Map<String, String> first = form(read(chosen(herd, "7,2025-11-13,27.4\n8,2025-11-13,20\n")));
+        assertThat(first).containsEntry("col.0", "animal_id").containsEntry("header", "no");
+    }
+
+    @Test
+    void whoGoesThroughManyFilesLosesTheFirstAndIsNotTurnedAway() {
+        TestHerd herd = herd();
+        String first = chosen(herd, TESTS);
+        String last = first;
+        for (int file = 0; file < 25; file++) {
+            last = chosen(herd, TESTS);
+        }
+        assertThat(browser().get(first).statusCode()).isEqualTo(410);
+        assertThat(browser().get(last).statusCode()).isEqualTo(200);
+    }
+
+    private static String[] refused(String path) {
+        return browser().get(path + "/refused.csv").asString().split("\r\n");
+    }
+
+    @Test
+    void refusedRowsOfAnotherHerdOrKeyAreNotThere() {
+        TestHerd herd = herd();
+        String path = chosen(herd, "Ear tag;Day;Milk yield\n99;2025-11-12;20\n");
+        rows(check(path, form(read(path))));
+        assertThat(refused(path)).hasSize(2);
+        String another = TestHerd.key("write", TestHerd.make().code(), null);
+        String sameHerd = TestHerd.key("write", herd.code(), null);
+        String nowhere = path.replaceFirst("import/.*", "import/none");
+        for (String key : new String[] {another, sameHerd}) {
+            Response asked = given().header("X-API-Key", key).get(path + "/refused.csv");
+            assertThat(asked.statusCode()).isEqualTo(404);
+            assertThat(asked.asString()).doesNotContain("2025-11-12");
+            assertThat(given().header("X-API-Key", key)
+                            .get(nowhere + "/refused.csv")
+                            .statusCode())
+                    .isEqualTo(404);
+        }
+        String elsewhere = path.replace(herd.code(), TestHerd.make().code());
+        assertThat(browser().get(elsewhere + "/refused.csv").statusCode()).isEqualTo(404);
     }
 
     @Test

@@ -66,7 +66,7 @@ class PagesDecisionsContractTest {
         assertThat(list).contains(api.textAt("/cows/0/reasons/1/why"));
         String cow = read(herd, COW + "?asOf=" + DAY);
         assertThat(cow).contains(api.textAt("/cows/0/reasons/1/why"));
-        assertThat(cow).contains("Foremilk, quarter RR: flakes", "no end of withholding entered", "Served");
+        assertThat(cow).contains("Foremilk, quarter right rear: flakes", "no end of withholding entered", "Served");
         assertThat(cow).contains(">S</text>", ">T</text>", ">F</text>");
     }
 

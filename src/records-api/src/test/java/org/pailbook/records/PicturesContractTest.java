@@ -47,6 +47,58 @@ class PicturesContractTest {
                 .isEqualTo(200);
     }
 
+    // one international pound is 0.45359237 kg exactly (agreement of 1959; from memory)
+    private static final double POUND_KG = 0.45359237;
+
+    @Test
+    void aHerdShownInPoundsIsDrawnInPoundsAndToldToToolsInKilograms() {
+        TestHerd herd = herd();
+        herd.post("settings", "{\"validFrom\":\"2025-09-01\",\"milkUnit\":\"lb\"}")
+                .expecting(201);
+        double kg = herd.getAnimal("007", "/lactations/2?asOf=" + DAY).numberAt("/projected305/value");
+        String pounds = String.format(Locale.ENGLISH, ": %,.0f lb in 305 days", kg / POUND_KG);
+        assertThat(herd.getAnimal("007", "/lactations/2/curve.svg?asOf=" + DAY)
+                        .expecting(200)
+                        .text())
+                .contains(pounds, ">lb per day<")
+                .doesNotContain("kg");
+        // not yet set on that day
+        assertThat(herd.getAnimal("007", "/lactations/2/curve.svg?asOf=2025-08-31")
+                        .expecting(200)
+                        .text())
+                .contains(">kg per day<")
+                .doesNotContain("lb");
+    }
+
+    @Test
+    void picturesInPagesAreInTheUnitAndTheNumbersOfWhoeverReads() {
+        TestHerd herd = herd();
+        herd.post("settings", "{\"validFrom\":\"2025-09-01\",\"milkUnit\":\"lb\"}")
+                .expecting(201);
+        double kg = herd.getAnimal("007", "/lactations/2?asOf=" + DAY).numberAt("/projected305/value");
+        String cow = page(herd, "/animals/" + TestHerd.SCHEME + ":007?asOf=" + DAY);
+        String picture = cow.substring(cow.indexOf("<svg"), cow.indexOf("</svg>"));
+        assertThat(picture)
+                .contains(
+                        String.format(Locale.ENGLISH, ": %,.0f lb in 305 days", kg / POUND_KG)
+                                .replace(',', '\u202f'),
+                        ">lb per day<",
+                        "Milk in lb per day")
+                .doesNotContain("kg");
+        String overview = page(herd, "?asOf=" + DAY);
+        assertThat(overview).contains("lb of milk of her last test", "Milk of all cows weighed, lb per day");
+        assertThat(page(herd, "?unit=kg&asOf=" + DAY)).contains("kg of milk of her last test");
+    }
+
+    private static String page(TestHerd herd, String rest) {
+        return given().auth()
+                .preemptive()
+                .basic("anyone", DatabaseForTests.ADMIN_KEY)
+                .header("Accept-Language", "de")
+                .get("/pages/herds/" + herd.code() + rest)
+                .asString();
+    }
+
     @Test
     void whatCannotBeDrawnIsAProblem() {
         TestHerd herd = herd();

@@ -8,6 +8,7 @@ import org.pailbook.lactation.day.DaysInMilk;
 import org.pailbook.lactation.figure.Figure;
 import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.finding.FindingCode;
+import org.pailbook.lactation.sentence.SentenceCode;
 import org.pailbook.lactation.testday.Lactation;
 
 /**
@@ -57,7 +58,7 @@ public record AccumulatedYield(
         }
         return Optional.of(
                 Finding.on(DaysInMilk.dateOf(lactation.calvingDate(), toDay), FindingCode.COUNTED_TO_LAST_TEST)
-                        .withSeen("day " + toDay + " of " + asOfDay));
+                        .withSeen(SentenceCode.DAY_OF, toDay, asOfDay));
     }
 
     /** Number of days covered, first and last included. */

@@ -10,12 +10,14 @@ import java.util.function.Function;
 import org.pailbook.lactation.day.DaysInMilk;
 import org.pailbook.lactation.figure.Explanation;
 import org.pailbook.lactation.figure.Figure;
-import org.pailbook.lactation.figure.Rounding;
 import org.pailbook.lactation.figure.UsedInput;
 import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.finding.FindingCode;
 import org.pailbook.lactation.finding.Severity;
 import org.pailbook.lactation.method.PublishedMethod;
+import org.pailbook.lactation.sentence.Amount;
+import org.pailbook.lactation.sentence.Sentence;
+import org.pailbook.lactation.sentence.SentenceCode;
 import org.pailbook.lactation.testday.BreedGroup;
 import org.pailbook.lactation.testday.Lactation;
 import org.pailbook.lactation.testday.TestDay;
@@ -31,7 +33,7 @@ final class TestIntervalYield {
     /** Days in milk after which a first test is called late; a four-weekly plan starts by then. Ours. */
     static final int LATE_FIRST_TEST_DAYS_IN_MILK = 40;
 
-    private static final String NO_INTERVAL = "the test interval method carries no error of its own";
+    private static final SentenceCode NO_INTERVAL = SentenceCode.TEST_INTERVAL_NO_ERROR;
 
     private final PublishedMethod method;
     private final CompositionRule rule;
@@ -129,15 +131,15 @@ final class TestIntervalYield {
             } else if (value.isPresent()) {
                 own.add(Finding.on(tests.get(i).date(), FindingCode.OUT_OF_RANGE)
                         .withField(field)
-                        .withSeen(value.getAsDouble() + " %")
-                        .withExpected(accepted.words()));
+                        .withSeen(Sentence.verbatim(Amount.measured(value.getAsDouble(), Amount.ALL, "%")))
+                        .withExpected(accepted.said()));
             }
         }
         boolean milkBlocked = milk.value().isEmpty();
         if (measuredTests == 0) {
             own.add(Finding.of(needed).withField(field));
         } else if (measuredTests < tests.size()) {
-            own.add(Finding.of(missing).withField(field).withSeen(measuredTests + " of " + tests.size() + " tests"));
+            own.add(Finding.of(missing).withField(field).withSeen(SentenceCode.OF_TESTS, measuredTests, tests.size()));
             // a percentage may be carried back further than a weight: it moves less
             FindingCode late = rule == CompositionRule.OWN_INTERVALS
                     ? FindingCode.FIRST_TEST_TOO_LATE
@@ -161,9 +163,9 @@ final class TestIntervalYield {
             boolean late = first > LONGEST_INTERVAL_DAYS;
             found.add(Finding.on(dateOf(first), late ? tooLate : FindingCode.FIRST_TEST_LATE)
                     .withField(field)
-                    .withSeen("day " + first)
+                    .withSeen(SentenceCode.DAY, first)
                     .withExpected(
-                            "day " + (late ? LONGEST_INTERVAL_DAYS : LATE_FIRST_TEST_DAYS_IN_MILK) + " or before"));
+                            SentenceCode.DAY_OR_BEFORE, late ? LONGEST_INTERVAL_DAYS : LATE_FIRST_TEST_DAYS_IN_MILK));
         }
         for (int i = 1; i <= testDays.length; i++) {
             int from = (int) testDays[i - 1];
@@ -171,8 +173,8 @@ final class TestIntervalYield {
             if (to - from > LONGEST_INTERVAL_DAYS) {
                 found.add(Finding.on(dateOf(to), FindingCode.LONG_INTERVAL)
                         .withField(field)
-                        .withSeen((to - from) + " days without a test")
-                        .withExpected("at most " + LONGEST_INTERVAL_DAYS + " days"));
+                        .withSeen(SentenceCode.DAYS_WITHOUT_TEST, to - from)
+                        .withExpected(SentenceCode.AT_MOST_DAYS, LONGEST_INTERVAL_DAYS));
             }
         }
         return found;
@@ -208,11 +210,21 @@ final class TestIntervalYield {
     }
 
     /** {@code days 15 to 42: 28 d x (28.2 + 24.8) / 2 kg}. */
-    private static String words(double fromDay, double toDay, double fromKg, double toKg, int decimals) {
-        String from = Rounding.halfUp(fromKg, decimals);
-        String to = Rounding.halfUp(toKg, decimals);
-        String mean = fromKg == toKg ? from + " kg" : "(" + from + " + " + to + ") / 2 kg";
-        return "days " + ((int) fromDay + 1) + " to " + (int) toDay + ": " + (int) (toDay - fromDay) + " d x " + mean;
+    private static Sentence words(double fromDay, double toDay, double fromKg, double toKg, int decimals) {
+        int first = (int) fromDay + 1;
+        int last = (int) toDay;
+        int days = (int) (toDay - fromDay);
+        Amount from = Amount.weight(fromKg, decimals);
+        return fromKg == toKg
+                ? Sentence.of(SentenceCode.DAYS_AT, first, last, days, from, Sentence.WEIGHT_UNIT)
+                : Sentence.of(
+                        SentenceCode.DAYS_AT_MEAN,
+                        first,
+                        last,
+                        days,
+                        from,
+                        Amount.weight(toKg, decimals),
+                        Sentence.WEIGHT_UNIT);
     }
 
     private Figure percent(Figure componentKg, Figure milk) {
@@ -226,8 +238,11 @@ final class TestIntervalYield {
         double pct = 100 * componentKg.orThrow() / milk.orThrow();
         return figure.value(pct)
                 .explanation(() -> new Explanation(List.of(new Explanation.Part(
-                        "100 x " + Rounding.halfUp(componentKg.orThrow(), 4) + " / "
-                                + Rounding.halfUp(milk.orThrow(), 1) + " kg",
+                        Sentence.of(
+                                SentenceCode.PERCENT_OF_MILK,
+                                Amount.weight(componentKg.orThrow(), 4),
+                                Amount.weight(milk.orThrow(), 1),
+                                Sentence.WEIGHT_UNIT),
                         pct))))
                 .build();
     }

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Optional;
 import org.pailbook.lactation.breeding.BreedingRecord.State;
 import org.pailbook.lactation.breeding.CountedService.Outcome;
+import org.pailbook.lactation.sentence.Sentence;
+import org.pailbook.lactation.sentence.SentenceCode;
 
 /** Who is to be served, watched, checked, dried off and expected to calve on a day, each with the reason from her own record. */
 public final class BreedingWorklist {
@@ -69,20 +71,19 @@ public final class BreedingWorklist {
         boolean mayBeBred = now.notToBeBred().isEmpty();
         now.notToBeBred()
                 .ifPresent(time ->
-                        lists.add(new ListedCow(cow, BreedingList.NOT_TO_BREED, time.from(), notToBreedWords(time))));
+                        lists.add(new ListedCow(cow, BreedingList.NOT_TO_BREED, time.from(), notToBreed(time))));
         if (mayBeBred && now.calving().isPresent()) {
             int days = cow.daysSinceCalving().orElseThrow();
             int since = cow.daysSinceService().orElse(CYCLE_EARLY_DAYS);
             LocalDate from = now.calving().get().plusDays(settings.waitingDays());
             if (days >= settings.waitingDays() && since >= CYCLE_EARLY_DAYS) {
-                lists.add(new ListedCow(cow, BreedingList.TO_BREED, from, toBreedWords(cow, days)));
+                lists.add(new ListedCow(cow, BreedingList.TO_BREED, from, toBreed(cow, days)));
                 if (now.services().isEmpty() && days > settings.waitingDays() + LATE_AFTER_WAITING_DAYS) {
                     lists.add(new ListedCow(
                             cow,
                             BreedingList.NOT_YET_SERVED_LATE,
                             from.plusDays(LATE_AFTER_WAITING_DAYS + 1L),
-                            "Calved " + days + " days ago and never served since; the waiting period ended " + from
-                                    + "."));
+                            Sentence.of(SentenceCode.NEVER_SERVED, days, from)));
                 }
             }
         }
@@ -94,38 +95,41 @@ public final class BreedingWorklist {
                     cow,
                     BreedingList.REPEAT_BREEDER,
                     now.lastService().orElseThrow().date(),
-                    open + " services since " + (now.calving().isPresent() ? "calving" : "the first")
-                            + " did not take."));
+                    Sentence.of(
+                            now.calving().isPresent()
+                                    ? SentenceCode.SERVICES_SINCE_CALVING
+                                    : SentenceCode.SERVICES_SINCE_THE_FIRST,
+                            open)));
         }
     }
 
-    private static String notToBreedWords(PutAside time) {
-        return "Not to be bred since " + time.from() + ", by the farm's choice"
-                + (time.reason().isBlank() ? "; no reason recorded." : ": " + time.reason() + ".");
+    private static Sentence notToBreed(PutAside time) {
+        return time.reason().isBlank()
+                ? Sentence.of(SentenceCode.NOT_TO_BE_BRED, time.from())
+                : Sentence.of(SentenceCode.NOT_TO_BE_BRED_BECAUSE, time.from(), time.reason());
     }
 
-    private String toBreedWords(BreedingRecord cow, int days) {
-        String start = "Calved " + cow.now().calving().orElseThrow() + ", " + days + " days ago (waiting period "
-                + settings.waitingDays() + " days); ";
+    private Sentence toBreed(BreedingRecord cow, int days) {
+        LocalDate calved = cow.now().calving().orElseThrow();
         Optional<CountedService> last = cow.now().lastService();
         if (last.isEmpty()) {
-            return start + "not served since.";
+            return Sentence.of(SentenceCode.TO_BREED_NOT_SERVED, calved, days, settings.waitingDays());
         }
-        String served = "last served " + last.get().date() + ", ";
-        return cow.state() == State.SERVED
-                ? start + served + "outcome not known: make sure she is open before she is served again."
-                : start + served + "found open or back in heat.";
+        SentenceCode code =
+                cow.state() == State.SERVED ? SentenceCode.TO_BREED_OUTCOME_NOT_KNOWN : SentenceCode.TO_BREED_OPEN;
+        return Sentence.of(
+                code, calved, days, settings.waitingDays(), last.get().date());
     }
 
     private void servedLists(BreedingRecord cow, List<ListedCow> lists) {
         LocalDate served = cow.now().lastService().orElseThrow().date();
         int since = cow.daysSinceService().orElseThrow();
-        String words = "Served " + served + ", " + since + " days ago, outcome not known.";
+        Sentence said = Sentence.of(SentenceCode.OUTCOME_NOT_KNOWN, served, since);
         if (since >= CYCLE_EARLY_DAYS && since <= CYCLE_LATE_DAYS) {
-            lists.add(new ListedCow(cow, BreedingList.WATCH_FOR_RETURN, served.plusDays(CYCLE_EARLY_DAYS), words));
+            lists.add(new ListedCow(cow, BreedingList.WATCH_FOR_RETURN, served.plusDays(CYCLE_EARLY_DAYS), said));
         }
         if (since >= settings.checkDays()) {
-            lists.add(new ListedCow(cow, BreedingList.TO_CHECK, served.plusDays(settings.checkDays()), words));
+            lists.add(new ListedCow(cow, BreedingList.TO_CHECK, served.plusDays(settings.checkDays()), said));
         }
     }
 
@@ -136,8 +140,10 @@ public final class BreedingWorklist {
                     cow,
                     BreedingList.RECHECK,
                     pregnancy.doubtedOn().get(),
-                    "Found pregnant " + pregnancy.confirmedOn().orElse(asOf) + " and served again "
-                            + pregnancy.doubtedOn().get() + "."));
+                    Sentence.of(
+                            SentenceCode.PREGNANT_AND_SERVED_AGAIN,
+                            pregnancy.confirmedOn().orElse(asOf),
+                            pregnancy.doubtedOn().get())));
         } else if (pregnancy.checks() == 1 && pregnancy.conception().isPresent()) {
             LocalDate served = pregnancy.conception().get();
             if (!asOf.isBefore(served.plusDays(RECHECK_FROM_DAYS)) && !asOf.isAfter(served.plusDays(RECHECK_TO_DAYS))) {
@@ -145,27 +151,37 @@ public final class BreedingWorklist {
                         cow,
                         BreedingList.RECHECK,
                         served.plusDays(RECHECK_FROM_DAYS),
-                        "Pregnant since " + served + ", found once, "
-                                + pregnancy.confirmedOn().orElse(asOf) + "."));
+                        Sentence.of(
+                                SentenceCode.PREGNANT_FOUND_ONCE,
+                                served,
+                                pregnancy.confirmedOn().orElse(asOf))));
             }
         }
         cow.expectedCalving().ifPresent(expected -> {
             LocalDate dryOff = expected.dryOff(settings.dryDays());
             boolean inMilk = cow.now().calving().isPresent() && !cow.isDry();
-            String due = "Pregnant since " + expected.conception() + ", expected to calve " + expected.due();
             if (inMilk && !dryOff.isAfter(asOf.plusDays(DRY_OFF_AHEAD_DAYS))) {
                 lists.add(new ListedCow(
                         cow,
                         BreedingList.DUE_TO_DRY_OFF,
                         dryOff,
-                        due + "; " + settings.dryDays() + " days dry before."));
+                        Sentence.of(
+                                SentenceCode.DUE_TO_DRY_OFF,
+                                expected.conception(),
+                                expected.due(),
+                                settings.dryDays())));
             }
             if (!expected.due().isAfter(asOf.plusDays(CALVE_AHEAD_DAYS))) {
                 lists.add(new ListedCow(
                         cow,
                         BreedingList.DUE_TO_CALVE,
                         expected.due(),
-                        due + " (95 of 100 from " + expected.earliest() + " to " + expected.latest() + ")."));
+                        Sentence.of(
+                                SentenceCode.DUE_TO_CALVE,
+                                expected.conception(),
+                                expected.due(),
+                                expected.earliest(),
+                                expected.latest())));
             }
         });
     }

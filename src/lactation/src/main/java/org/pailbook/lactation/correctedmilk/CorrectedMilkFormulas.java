@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.pailbook.lactation.figure.Figure;
-import org.pailbook.lactation.figure.Rounding;
 import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.finding.FindingCode;
+import org.pailbook.lactation.sentence.Rounding;
 
 /**
  * Every corrected-milk formula of this library. A formula is chosen by its id and never assumed: results of two of them, even two

@@ -6,9 +6,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.pailbook.lactation.figure.Explanation;
 import org.pailbook.lactation.figure.Figure;
-import org.pailbook.lactation.figure.Rounding;
 import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.finding.FindingCode;
+import org.pailbook.lactation.sentence.Rounding;
 import org.pailbook.lactation.testday.TestDay;
 
 /**

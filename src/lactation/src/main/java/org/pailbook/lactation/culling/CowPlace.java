@@ -6,6 +6,9 @@ import java.util.ArrayList;
 import java.util.List;
 import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.finding.FindingCode;
+import org.pailbook.lactation.sentence.Amount;
+import org.pailbook.lactation.sentence.Sentence;
+import org.pailbook.lactation.sentence.SentenceCode;
 
 /**
  * Where a real cow stands in the table: her month in milk, open, pregnant, or each with a chance.
@@ -39,17 +42,15 @@ record CowPlace(
             pregnantMonth = monthInTable(month, pregnant);
             if (pregnantMonth != month) {
                 findings.add(Finding.of(FindingCode.OUTSIDE_VALUE_TABLE)
-                        .withSeen("month in milk " + month + ", " + pregnant + " months pregnant")
-                        .withExpected("conception in months 3 to 12; counted as month " + pregnantMonth));
+                        .withSeen(SentenceCode.STAGE_PREGNANT, month, pregnant)
+                        .withExpected(SentenceCode.CONCEPTION_COUNTED_AS, pregnantMonth));
             }
         }
         addPregnancyFindings(cow, pregnantShare, findings);
         if (pregnantShare < 1 && isPastTable(month, cow.isToBeBred())) {
-            findings.add(
-                    Finding.of(FindingCode.OUTSIDE_VALUE_TABLE)
-                            .withSeen("open in month in milk " + month)
-                            .withExpected(
-                                    "open and bred to month 12, or not bred and to month 20; the rule of one month ahead stood in"));
+            findings.add(Finding.of(FindingCode.OUTSIDE_VALUE_TABLE)
+                    .withSeen(SentenceCode.OPEN_IN_MONTH, month)
+                    .withExpected(SentenceCode.TABLE_COVERS));
         }
         return new CowPlace(
                 parity, month, pregnantShare, pregnant, pregnantMonth, cow.isToBeBred(), List.copyOf(findings));
@@ -72,17 +73,17 @@ record CowPlace(
     private static void addPregnancyFindings(CullingCow cow, double pregnantShare, List<Finding> findings) {
         if (cow.pregnancy().kind() == PregnancyState.Kind.INSEMINATED) {
             findings.add(Finding.on(cow.pregnancy().date().orElseThrow(), FindingCode.PREGNANCY_NOT_CHECKED)
-                    .withSeen("inseminated; counted as pregnant with a chance of " + 100 * pregnantShare + " %"));
+                    .withSeen(SentenceCode.INSEMINATED_BY_CHANCE, Amount.number(100 * pregnantShare, Amount.ALL)));
         } else if (cow.pregnancy().kind() == PregnancyState.Kind.PREGNANT_SINCE_ASSUMED) {
             findings.add(Finding.of(FindingCode.CONCEPTION_ASSUMED)
                     .withSeen(cow.pregnancy()
                             .date()
-                            .map(day -> "counted from " + day)
-                            .orElseGet(() -> "dry, counted as "
-                                    + cow.pregnancy().monthsPregnant().orElseThrow() + " months pregnant")));
+                            .map(day -> Sentence.of(SentenceCode.COUNTED_FROM, day))
+                            .orElseGet(() -> Sentence.of(
+                                    SentenceCode.DRY_COUNTED_AS,
+                                    cow.pregnancy().monthsPregnant().orElseThrow()))));
         } else if (cow.pregnancy().kind() == PregnancyState.Kind.NOT_KNOWN) {
-            findings.add(Finding.of(FindingCode.PREGNANCY_NOT_CHECKED)
-                    .withSeen("neither insemination nor check on record; counted as open"));
+            findings.add(Finding.of(FindingCode.PREGNANCY_NOT_CHECKED).withSeen(SentenceCode.COUNTED_AS_OPEN));
         }
     }
 

@@ -4,12 +4,12 @@ import java.time.LocalDate;
 import java.util.List;
 import org.pailbook.lactation.figure.Explanation;
 import org.pailbook.lactation.figure.Figure;
-import org.pailbook.lactation.figure.Rounding;
 import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.finding.FindingCode;
 import org.pailbook.lactation.method.Citation;
 import org.pailbook.lactation.method.HowKnown;
 import org.pailbook.lactation.method.PublishedMethod;
+import org.pailbook.lactation.sentence.Rounding;
 
 /**
  * What a day's milk brings over the feed that made it. It says nothing of what comes: a fresh cow and one soon to be dry can have the same.

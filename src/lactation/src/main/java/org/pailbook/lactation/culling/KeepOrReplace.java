@@ -11,6 +11,8 @@ import org.pailbook.lactation.figure.Figure;
 import org.pailbook.lactation.figure.UsedInput;
 import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.finding.FindingCode;
+import org.pailbook.lactation.sentence.Sentence;
+import org.pailbook.lactation.sentence.SentenceCode;
 
 /**
  * Answers for single cows of a herd whether keeping them is worth more than replacing them. Made once for many cows: the table is solved for
@@ -57,7 +59,7 @@ public final class KeepOrReplace {
                 if (CowValueTable.hasValue(other, parameters)) {
                     changed.put(change, new Valuation(CowValueTable.solve(other, parameters)));
                 } else {
-                    findings.add(Finding.of(FindingCode.PRICE_CHANGE_LEFT_OUT).withSeen(change.words()));
+                    findings.add(Finding.of(FindingCode.PRICE_CHANGE_LEFT_OUT).withSeen(change.said()));
                 }
             }
         }
@@ -108,7 +110,7 @@ public final class KeepOrReplace {
             return CowOutlook.without(
                     cow.cow(),
                     Figure.of(RetentionPayoff.BY_DYNAMIC_PROGRAMMING, "cu", asOf)
-                            .noInterval("no value")
+                            .noInterval(SentenceCode.NO_VALUE)
                             .finding(missing.get())
                             .build());
         }
@@ -153,10 +155,9 @@ public final class KeepOrReplace {
         Optional<LocalDate> later = cow.pregnancy().date().filter(day -> day.isBefore(calved) || day.isAfter(asOf));
         if (calved.isAfter(asOf) || later.isPresent()) {
             return Optional.of(Finding.on(later.orElse(calved), FindingCode.DATES_OUT_OF_ORDER)
-                    .withSeen("calved " + calved
-                            + later.map(day -> ", conceived or inseminated " + day)
-                                    .orElse(""))
-                    .withExpected("calving, then conception, not after " + asOf));
+                    .withSeen(later.map(day -> Sentence.of(SentenceCode.CALVED_THEN_CONCEIVED, calved, day))
+                            .orElseGet(() -> Sentence.of(SentenceCode.CALVED, calved)))
+                    .withExpected(SentenceCode.CALVING_THEN_CONCEPTION, asOf));
         }
         return Optional.empty();
     }
@@ -164,7 +165,7 @@ public final class KeepOrReplace {
     private Figure payoff(CullingCow cow, CowPlace place, Valuation own, LocalDate asOf) {
         Explanation parts = new Explanation(own.partsCu(place, cow.milk().ratio()));
         Figure.Builder figure = Figure.of(RetentionPayoff.BY_DYNAMIC_PROGRAMMING, "cu", asOf)
-                .noInterval("a range under changes of prices and milk level stands in its place")
+                .noInterval(SentenceCode.RANGE_IN_ITS_PLACE)
                 .input(UsedInput.used("calving", cow.calvingDate().orElseThrow()))
                 .findings(about)
                 .findings(place.findings());
@@ -175,7 +176,10 @@ public final class KeepOrReplace {
                         day)));
         if (cow.milk().testDays() == 0) {
             figure.finding(Finding.of(FindingCode.MILK_LEVEL_ASSUMED)
-                    .withSeen(cow.milk().equals(MilkLevel.NOT_KNOWN) ? "no test day" : "given without test days"));
+                    .withSeen(
+                            cow.milk().equals(MilkLevel.NOT_KNOWN)
+                                    ? SentenceCode.NO_TEST_DAY
+                                    : SentenceCode.GIVEN_WITHOUT_TEST_DAYS));
         } else if (cow.milk().testDays() == 1) {
             figure.finding(Finding.of(FindingCode.MILK_LEVEL_OF_ONE_TEST));
         }

@@ -12,6 +12,8 @@ import org.pailbook.lactation.finding.FindingCode;
 import org.pailbook.lactation.method.Citation;
 import org.pailbook.lactation.method.HowKnown;
 import org.pailbook.lactation.method.PublishedMethod;
+import org.pailbook.lactation.sentence.Sentence;
+import org.pailbook.lactation.sentence.SentenceCode;
 
 /**
  * Where prices are not set, a herd in the order of milk alone: each cow's projected 305-day milk over the mean of her group, lowest first. It knows
@@ -54,8 +56,8 @@ public final class MilkOnlyRanking implements PublishedMethod {
         double pct = cow.milk().ratio() * PERCENT;
         return figure.finding(Finding.of(FindingCode.PRICES_NOT_SET))
                 .value(pct)
-                .explanation(new Explanation(List.of(
-                        new Explanation.Part("projected 305-day milk over the mean projection of her group", pct))))
+                .explanation(new Explanation(
+                        List.of(new Explanation.Part(Sentence.of(SentenceCode.OVER_MEAN_OF_GROUP), pct))))
                 .build();
     }
 

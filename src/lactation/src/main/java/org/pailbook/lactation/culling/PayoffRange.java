@@ -1,6 +1,8 @@
 package org.pailbook.lactation.culling;
 
 import java.util.List;
+import org.pailbook.lactation.sentence.Sentence;
+import org.pailbook.lactation.sentence.SentenceCode;
 
 /**
  * How far the pay-off moves if one thing at a time is other than taken: milk price or heifer price 20 % lower or higher, milk level off by its
@@ -17,21 +19,25 @@ public record PayoffRange(double lowCu, double highCu, List<Shift> shifts) {
 
     /** One thing changed. */
     public enum Change {
-        MILK_PRICE_LOWER("milk price 20 % lower"),
-        MILK_PRICE_HIGHER("milk price 20 % higher"),
-        HEIFER_CHEAPER("heifer 20 % cheaper"),
-        HEIFER_DEARER("heifer 20 % dearer"),
-        LEVEL_LOWER("milk level lower by its standard error"),
-        LEVEL_HIGHER("milk level higher by its standard error");
+        MILK_PRICE_LOWER(SentenceCode.MILK_PRICE_LOWER),
+        MILK_PRICE_HIGHER(SentenceCode.MILK_PRICE_HIGHER),
+        HEIFER_CHEAPER(SentenceCode.HEIFER_CHEAPER),
+        HEIFER_DEARER(SentenceCode.HEIFER_DEARER),
+        LEVEL_LOWER(SentenceCode.LEVEL_LOWER),
+        LEVEL_HIGHER(SentenceCode.LEVEL_HIGHER);
 
-        private final String words;
+        private final SentenceCode said;
 
-        Change(String words) {
-            this.words = words;
+        Change(SentenceCode said) {
+            this.said = said;
         }
 
         public String words() {
-            return words;
+            return Sentence.of(said).text();
+        }
+
+        public SentenceCode said() {
+            return said;
         }
 
         boolean isOfPrice() {

@@ -7,6 +7,7 @@ import org.pailbook.lactation.figure.Figure;
 import org.pailbook.lactation.method.Citation;
 import org.pailbook.lactation.method.HowKnown;
 import org.pailbook.lactation.method.PublishedMethod;
+import org.pailbook.lactation.sentence.SentenceCode;
 
 /**
  * What it is worth that a cow is pregnant: the slot with her pregnant less the slot with her open in the same month, the best being done in both. Also
@@ -29,7 +30,7 @@ public final class PregnancyValue implements PublishedMethod {
 
     Figure figure(String what, double cu, LocalDate asOf) {
         return Figure.of(this, "cu", asOf)
-                .noInterval("a mean over all that may come; single cows differ widely")
+                .noInterval(SentenceCode.MEAN_OVER_ALL_THAT_MAY_COME)
                 .value(cu)
                 .explanation(new Explanation(List.of(new Explanation.Part(what, cu))))
                 .build();

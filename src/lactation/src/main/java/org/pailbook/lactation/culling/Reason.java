@@ -1,13 +1,20 @@
 package org.pailbook.lactation.culling;
 
+import org.pailbook.lactation.sentence.Sentence;
+
 /**
  * One thing about a cow and what it does to her pay-off.
  *
  * @param about what differs
- * @param words the same with her figures
+ * @param said the same with her figures
  * @param differenceCu her pay-off less what it would be if this were typical of the herd; above zero speaks for keeping her
  */
-public record Reason(About about, String words, double differenceCu) {
+public record Reason(About about, Sentence said, double differenceCu) {
+
+    /** In English. */
+    public String words() {
+        return said.text();
+    }
 
     /** What is set to typical in turn. */
     public enum About {

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntToDoubleFunction;
 import org.pailbook.lactation.figure.Explanation;
-import org.pailbook.lactation.figure.Rounding;
+import org.pailbook.lactation.sentence.Amount;
+import org.pailbook.lactation.sentence.Sentence;
+import org.pailbook.lactation.sentence.SentenceCode;
 
 /**
  * The retention pay-off of a cow under one set of prices, at any milk level. Between the milk classes it is interpolated, so that no cow jumps at the
@@ -49,12 +51,12 @@ final class Valuation {
     }
 
     private void addPregnant(CowPlace place, double level, List<Explanation.Part> parts) {
-        String words = ", month in milk " + place.pregnantMonth() + ", " + place.monthsPregnant() + " months pregnant";
+        Sentence stage = Sentence.of(SentenceCode.STAGE_PREGNANT, place.pregnantMonth(), place.monthsPregnant());
         addClasses(
                 place,
                 level,
                 place.pregnantShare(),
-                words,
+                stage,
                 k -> stagePayoff(place.parity(), place.pregnantMonth(), place.monthsPregnant(), k),
                 parts);
     }
@@ -66,15 +68,13 @@ final class Valuation {
         if (CowPlace.isPastTable(month, place.isBred())) {
             double advantage = MarginalNetRevenue.advantageCu(table, parity, month, level);
             parts.add(new Explanation.Part(
-                    "parity " + parity + ", month in milk " + month + ", open, past the table: one month more"
-                            + chance(share),
-                    share * advantage));
+                    withChance(share, Sentence.of(SentenceCode.PAYOFF_PAST_TABLE, parity, month)), share * advantage));
         } else if (place.isBred()) {
             addClasses(
                     place,
                     level,
                     share,
-                    ", month in milk " + month + ", open",
+                    Sentence.of(SentenceCode.STAGE_OPEN, month),
                     k -> stagePayoff(parity, month, 0, k),
                     parts);
         } else {
@@ -82,7 +82,7 @@ final class Valuation {
                     place,
                     level,
                     share,
-                    ", month in milk " + month + ", open and not bred again",
+                    Sentence.of(SentenceCode.STAGE_NOT_BRED_AGAIN, month),
                     k -> withoutBreeding.payoffCu(parity, month, k),
                     parts);
         }
@@ -96,7 +96,7 @@ final class Valuation {
             CowPlace place,
             double level,
             double share,
-            String words,
+            Sentence stage,
             IntToDoubleFunction ofClass,
             List<Explanation.Part> parts) {
         double[] weights = classWeights(level);
@@ -104,17 +104,27 @@ final class Valuation {
             if (weights[k - 1] > 0) {
                 double payoff = ofClass.applyAsDouble(k);
                 parts.add(new Explanation.Part(
-                        "parity " + place.parity() + words + ", milk "
-                                + table.account().herd().classFactors().get(k - 1) + " of the mean: "
-                                + Rounding.halfUp(weights[k - 1] * PERCENT, 1) + " % of "
-                                + Rounding.halfUp(payoff, 2) + " cu" + chance(share),
+                        withChance(
+                                share,
+                                Sentence.of(
+                                        SentenceCode.PAYOFF_OF_CLASS,
+                                        place.parity(),
+                                        stage,
+                                        Amount.number(
+                                                table.account()
+                                                        .herd()
+                                                        .classFactors()
+                                                        .get(k - 1),
+                                                Amount.ALL),
+                                        Amount.number(weights[k - 1] * PERCENT, 1),
+                                        Amount.number(payoff, 2))),
                         share * weights[k - 1] * payoff));
             }
         }
     }
 
-    private static String chance(double share) {
-        return share == 1 ? "" : ", with a chance of " + Rounding.halfUp(share * PERCENT, 1) + " %";
+    private static Sentence withChance(double share, Sentence said) {
+        return share == 1 ? said : Sentence.of(SentenceCode.WITH_CHANCE, said, Amount.number(share * PERCENT, 1));
     }
 
     private double[] classWeights(double level) {

@@ -1,6 +1,8 @@
 package org.pailbook.lactation.culling;
 
-import org.pailbook.lactation.figure.Rounding;
+import org.pailbook.lactation.sentence.Amount;
+import org.pailbook.lactation.sentence.Sentence;
+import org.pailbook.lactation.sentence.SentenceCode;
 
 /** Reasons in words, with a cow's figures beside what is typical. */
 final class Words {
@@ -8,28 +10,31 @@ final class Words {
 
     private Words() {}
 
-    static String milkLevel(double level) {
-        return "milk " + Rounding.halfUp(level * PERCENT, 0) + " % of the mean of her group; typical 100 %";
+    static Sentence milkLevel(double level) {
+        return Sentence.of(SentenceCode.REASON_MILK, Amount.number(level * PERCENT, 0));
     }
 
-    static String pregnancy(CowPlace place, int typicalMonths) {
-        String hers;
+    static Sentence pregnancy(CowPlace place, int typicalMonths) {
         if (place.pregnantShare() == 1) {
-            hers = place.monthsPregnant() + " months pregnant";
-        } else if (place.pregnantShare() == 0) {
-            hers = "open";
-        } else {
-            hers = "pregnant with a chance of " + Rounding.halfUp(place.pregnantShare() * PERCENT, 1) + " %";
+            return Sentence.of(SentenceCode.REASON_PREGNANT, place.monthsPregnant(), place.month(), typicalMonths);
         }
-        return hers + " in month in milk " + place.month() + "; typical " + typicalMonths + " months pregnant";
+        return place.pregnantShare() == 0
+                ? Sentence.of(SentenceCode.REASON_OPEN, place.month(), typicalMonths)
+                : Sentence.of(
+                        SentenceCode.REASON_PERHAPS_PREGNANT,
+                        Amount.number(place.pregnantShare() * PERCENT, 1),
+                        place.month(),
+                        typicalMonths);
     }
 
-    static String parity(int parity) {
-        return "parity " + parity + "; typical 2";
+    static Sentence parity(int parity) {
+        return Sentence.of(SentenceCode.REASON_PARITY, parity);
     }
 
-    static String health(HealthBurden burden) {
-        return "health as entered: " + Rounding.halfUp(burden.extraCostCuPerMonth(), 2) + " cu a month, exits x "
-                + Rounding.halfUp(burden.unplannedExitFactor(), 2) + "; typical none";
+    static Sentence health(HealthBurden burden) {
+        return Sentence.of(
+                SentenceCode.REASON_HEALTH,
+                Amount.number(burden.extraCostCuPerMonth(), 2),
+                Amount.number(burden.unplannedExitFactor(), 2));
     }
 }

@@ -3,6 +3,7 @@ package org.pailbook.lactation.event;
 import java.time.LocalDateTime;
 import java.util.Objects;
 import java.util.Optional;
+import org.pailbook.lactation.sentence.SentenceCode;
 
 /**
  * The first squirts of a quarter, looked at before milking. No record is "not recorded", never "normal".
@@ -20,21 +21,25 @@ public record ForemilkCheck(
 
     /** What the milk looked like. */
     public enum Milk {
-        NORMAL("normal"),
-        CLOTS("flakes or clots"),
-        WATERY("watery"),
-        BLOOD("blood"),
-        YELLOW("yellow or like serum"),
-        NONE("no milk");
+        NORMAL(SentenceCode.MILK_NORMAL),
+        CLOTS(SentenceCode.MILK_CLOTS),
+        WATERY(SentenceCode.MILK_WATERY),
+        BLOOD(SentenceCode.MILK_BLOOD),
+        YELLOW(SentenceCode.MILK_YELLOW),
+        NONE(SentenceCode.NO_MILK);
 
-        private final String words;
+        private final SentenceCode said;
 
-        Milk(String words) {
-            this.words = words;
+        Milk(SentenceCode said) {
+            this.said = said;
         }
 
         public String words() {
-            return words;
+            return said.english();
+        }
+
+        public SentenceCode said() {
+            return said;
         }
     }
 

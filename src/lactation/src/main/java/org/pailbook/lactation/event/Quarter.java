@@ -1,18 +1,20 @@
 package org.pailbook.lactation.event;
 
-import java.util.Locale;
+import org.pailbook.lactation.sentence.SentenceCode;
 
 /** A quarter of the udder, seen from behind the cow. */
 public enum Quarter {
-    LEFT_FRONT("leftFront"),
-    RIGHT_FRONT("rightFront"),
-    LEFT_REAR("leftRear"),
-    RIGHT_REAR("rightRear");
+    LEFT_FRONT("leftFront", SentenceCode.LEFT_FRONT),
+    RIGHT_FRONT("rightFront", SentenceCode.RIGHT_FRONT),
+    LEFT_REAR("leftRear", SentenceCode.LEFT_REAR),
+    RIGHT_REAR("rightRear", SentenceCode.RIGHT_REAR);
 
     private final String wireName;
+    private final SentenceCode said;
 
-    Quarter(String wireName) {
+    Quarter(String wireName, SentenceCode said) {
         this.wireName = wireName;
+        this.said = said;
     }
 
     public String wireName() {
@@ -21,6 +23,10 @@ public enum Quarter {
 
     /** As people say it: left front. */
     public String words() {
-        return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        return said.english();
+    }
+
+    public SentenceCode said() {
+        return said;
     }
 }

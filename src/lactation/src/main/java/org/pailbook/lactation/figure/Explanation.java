@@ -2,6 +2,7 @@ package org.pailbook.lactation.figure;
 
 import java.util.List;
 import java.util.Objects;
+import org.pailbook.lactation.sentence.Sentence;
 
 /**
  * How a figure was made, part by part: the parts add up to its value.
@@ -20,12 +21,22 @@ public record Explanation(List<Part> parts) {
     /**
      * One addend.
      *
-     * @param what what it stands for, with the arithmetic where it is short: {@code 28 d x (24.8 + 28.2) / 2 kg}
+     * @param said what it stands for, with the arithmetic where it is short: {@code 28 d x (24.8 + 28.2) / 2 kg}
      * @param amount in the unit of the figure
      */
-    public record Part(String what, double amount) {
+    public record Part(Sentence said, double amount) {
         public Part {
-            Objects.requireNonNull(what, "what");
+            Objects.requireNonNull(said, "said");
+        }
+
+        /** A part that is told by a formula. */
+        public Part(String formula, double amount) {
+            this(Sentence.verbatim(formula), amount);
+        }
+
+        /** In English. */
+        public String what() {
+            return said.text();
         }
     }
 

@@ -10,6 +10,8 @@ import java.util.function.Supplier;
 import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.finding.Severity;
 import org.pailbook.lactation.method.PublishedMethod;
+import org.pailbook.lactation.sentence.Sentence;
+import org.pailbook.lactation.sentence.SentenceCode;
 
 /**
  * A computed value with its unit, interval, as-of date, method, inputs, findings and explanation.
@@ -23,7 +25,7 @@ public final class Figure {
     private final LocalDate asOf;
     private final PublishedMethod method;
     private final List<Interval> intervals;
-    private final Optional<String> intervalNote;
+    private final Optional<Sentence> saidIntervalNote;
     private final List<UsedInput> inputs;
     private final List<Finding> findings;
     private final Supplier<Explanation> howMade;
@@ -36,7 +38,7 @@ public final class Figure {
         this.asOf = builder.asOf;
         this.method = builder.method;
         this.intervals = List.copyOf(builder.intervals);
-        this.intervalNote = builder.intervals.isEmpty() ? Optional.of(builder.intervalNote) : Optional.empty();
+        this.saidIntervalNote = builder.intervals.isEmpty() ? Optional.of(builder.intervalNote) : Optional.empty();
         this.inputs = List.copyOf(builder.inputs);
         this.findings = List.copyOf(builder.findings);
         this.howMade = builder.howMade;
@@ -87,9 +89,14 @@ public final class Figure {
                 .findFirst();
     }
 
-    /** Why there is no interval; empty when there is one. */
+    /** Why there is no interval, in English; empty when there is one. */
     public Optional<String> intervalNote() {
-        return intervalNote;
+        return saidIntervalNote.map(Sentence::text);
+    }
+
+    /** Why there is no interval; empty when there is one. */
+    public Optional<Sentence> saidIntervalNote() {
+        return saidIntervalNote;
     }
 
     public List<UsedInput> inputs() {
@@ -122,7 +129,7 @@ public final class Figure {
         private final LocalDate asOf;
         private OptionalDouble value = OptionalDouble.empty();
         private final List<Interval> intervals = new ArrayList<>();
-        private String intervalNote = "this method gives no interval";
+        private Sentence intervalNote = Sentence.of(SentenceCode.NO_INTERVAL_BY_METHOD);
         private final List<UsedInput> inputs = new ArrayList<>();
         private final List<Finding> findings = new ArrayList<>();
         private Supplier<Explanation> howMade = () -> Explanation.NONE;
@@ -149,7 +156,15 @@ public final class Figure {
 
         /** Why this figure has no interval. */
         public Builder noInterval(String why) {
-            this.intervalNote = Objects.requireNonNull(why, "why");
+            return noInterval(Sentence.verbatim(why));
+        }
+
+        public Builder noInterval(SentenceCode why) {
+            return noInterval(Sentence.of(why));
+        }
+
+        private Builder noInterval(Sentence why) {
+            this.intervalNote = why;
             return this;
         }
 

@@ -7,6 +7,9 @@ import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.finding.FindingCode;
 import org.pailbook.lactation.finding.Severity;
 import org.pailbook.lactation.method.Measure;
+import org.pailbook.lactation.sentence.Rounding;
+import org.pailbook.lactation.sentence.Sentence;
+import org.pailbook.lactation.sentence.SentenceCode;
 
 /**
  * A measure of a herd as it came out: what was counted over what, and the figure. A denominator of zero has no figure, never a zero.
@@ -33,10 +36,11 @@ public record Measured(Measure measure, double numerator, double denominator, Fi
             double percent = PERCENT * counted.share();
             figure.value(percent)
                     .interval(new Interval(share.coverageShare(), PERCENT * share.low(), PERCENT * share.high()))
-                    .explanation(
-                            new Explanation(List.of(new Explanation.Part(counted.text() + ", in percent", percent))));
+                    .explanation(new Explanation(List.of(new Explanation.Part(
+                            Sentence.of(SentenceCode.SHARE_OF, counted.count(), counted.outOf()), percent))));
             if (counted.isFew()) {
-                figure.finding(Finding.of(FindingCode.SMALL_NUMBER).withSeen(counted.text()));
+                figure.finding(Finding.of(FindingCode.SMALL_NUMBER)
+                        .withSeen(SentenceCode.OF, counted.count(), counted.outOf()));
             }
         }
         return new Measured(measure, counted.count(), counted.outOf(), figure.build());
@@ -58,7 +62,7 @@ public record Measured(Measure measure, double numerator, double denominator, Fi
             LocalDate asOf,
             List<Finding> findings) {
         Figure.Builder figure = Figure.of(measure, unit, asOf)
-                .noInterval("of the cows there are; nothing is claimed of other cows")
+                .noInterval(SentenceCode.OF_THE_COWS_THERE_ARE)
                 .findings(findings);
         if (denominator == 0) {
             figure.finding(nothing(measure));

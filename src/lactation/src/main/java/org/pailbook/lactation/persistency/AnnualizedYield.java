@@ -4,12 +4,12 @@ import java.time.LocalDate;
 import java.util.List;
 import org.pailbook.lactation.figure.Explanation;
 import org.pailbook.lactation.figure.Figure;
-import org.pailbook.lactation.figure.Rounding;
 import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.finding.FindingCode;
 import org.pailbook.lactation.method.Citation;
 import org.pailbook.lactation.method.HowKnown;
 import org.pailbook.lactation.method.PublishedMethod;
+import org.pailbook.lactation.sentence.Rounding;
 
 /**
  * What a lactation gives for each year it takes: {@code 365 x lactation yield / calving interval}, kg per year. A long lactation is so

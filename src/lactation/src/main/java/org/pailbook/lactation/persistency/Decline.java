@@ -2,9 +2,9 @@ package org.pailbook.lactation.persistency;
 
 import java.util.OptionalInt;
 import org.pailbook.lactation.curve.LactationCurve;
-import org.pailbook.lactation.figure.Rounding;
 import org.pailbook.lactation.method.Citation;
 import org.pailbook.lactation.method.HowKnown;
+import org.pailbook.lactation.sentence.Rounding;
 
 /**
  * What the curve loses from day 60 to day 280: as {@code y280 - y60} in kg per day, below 0 for a falling curve, or as {@code 100 y280 /

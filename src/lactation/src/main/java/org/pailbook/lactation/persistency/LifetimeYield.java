@@ -10,13 +10,13 @@ import org.pailbook.lactation.accumulation.YieldAccumulation;
 import org.pailbook.lactation.day.DaysInMilk;
 import org.pailbook.lactation.figure.Explanation;
 import org.pailbook.lactation.figure.Figure;
-import org.pailbook.lactation.figure.Rounding;
 import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.finding.FindingCode;
 import org.pailbook.lactation.finding.Severity;
 import org.pailbook.lactation.method.Citation;
 import org.pailbook.lactation.method.HowKnown;
 import org.pailbook.lactation.method.PublishedMethod;
+import org.pailbook.lactation.sentence.Rounding;
 import org.pailbook.lactation.testday.Lactation;
 
 /**

@@ -5,12 +5,12 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.pailbook.lactation.figure.Explanation;
 import org.pailbook.lactation.figure.Figure;
-import org.pailbook.lactation.figure.Rounding;
 import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.finding.FindingCode;
 import org.pailbook.lactation.method.Citation;
 import org.pailbook.lactation.method.HowKnown;
 import org.pailbook.lactation.method.PublishedMethod;
+import org.pailbook.lactation.sentence.Rounding;
 
 /**
  * A yield as a mature cow would have given it: yield times a factor for the parity. Only with factors of the herd's own or the user's own;

@@ -2,9 +2,9 @@ package org.pailbook.lactation.persistency;
 
 import java.util.OptionalInt;
 import org.pailbook.lactation.curve.LactationCurve;
-import org.pailbook.lactation.figure.Rounding;
 import org.pailbook.lactation.method.Citation;
 import org.pailbook.lactation.method.HowKnown;
+import org.pailbook.lactation.sentence.Rounding;
 
 /**
  * The yield of a later hundred days as a percentage of that of the first hundred: {@code P2:1} for days 101 to 200, {@code P3:1} for days

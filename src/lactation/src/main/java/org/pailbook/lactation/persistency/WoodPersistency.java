@@ -3,9 +3,9 @@ package org.pailbook.lactation.persistency;
 import java.util.OptionalInt;
 import org.pailbook.lactation.curve.LactationCurve;
 import org.pailbook.lactation.curve.WoodCurve;
-import org.pailbook.lactation.figure.Rounding;
 import org.pailbook.lactation.method.Citation;
 import org.pailbook.lactation.method.HowKnown;
+import org.pailbook.lactation.sentence.Rounding;
 
 /**
  * Wood's persistency, {@code S = -(b + 1) ln c}, with b and c of Wood's curve in days. A pure number; higher is more persistent.

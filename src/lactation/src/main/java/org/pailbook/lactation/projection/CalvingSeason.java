@@ -2,10 +2,11 @@ package org.pailbook.lactation.projection;
 
 import java.time.LocalDate;
 import java.time.Month;
-import java.time.format.TextStyle;
-import java.util.Locale;
 import org.pailbook.lactation.internal.Cholesky;
 import org.pailbook.lactation.reference.LactationTrait;
+import org.pailbook.lactation.sentence.Amount;
+import org.pailbook.lactation.sentence.Sentence;
+import org.pailbook.lactation.sentence.SentenceCode;
 
 /**
  * How far the calvings of a time of the year lie above or below the year's mean: one wave a year, {@code b_1 cos + b_2 sin} of the calving month's middle, in
@@ -76,15 +77,12 @@ final class CalvingSeason {
     }
 
     /** {@code +0.42 kg a day for calvings in March}. */
-    static String words(double level, LactationTrait trait, int month) {
-        String unit = trait == LactationTrait.CELLS ? trait.unit() : trait.unit() + " a day";
+    static Sentence words(double level, LactationTrait trait, int month) {
         int decimals = trait == LactationTrait.FAT || trait == LactationTrait.PROTEIN ? 3 : 2;
-        return String.format(
-                Locale.ROOT,
-                "%+." + decimals + "f %s of %s for calvings in %s",
-                level,
-                unit,
-                trait.wireName(),
-                Month.of(month).getDisplayName(TextStyle.FULL, Locale.ENGLISH));
+        return Sentence.of(
+                trait == LactationTrait.CELLS ? SentenceCode.IN_MONTH : SentenceCode.A_DAY_IN_MONTH,
+                Amount.measured(level, decimals, trait.unit()).signed(),
+                Sentence.of(trait.said()),
+                Month.of(month));
     }
 }

@@ -9,7 +9,6 @@ import org.pailbook.lactation.accumulation.AccumulatedYield;
 import org.pailbook.lactation.accumulation.YieldAccumulation;
 import org.pailbook.lactation.figure.Explanation;
 import org.pailbook.lactation.figure.Figure;
-import org.pailbook.lactation.figure.Rounding;
 import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.finding.FindingCode;
 import org.pailbook.lactation.method.Citation;
@@ -17,6 +16,7 @@ import org.pailbook.lactation.method.HowKnown;
 import org.pailbook.lactation.reference.DailySpread;
 import org.pailbook.lactation.reference.LactationStandard;
 import org.pailbook.lactation.reference.TraitStandards;
+import org.pailbook.lactation.sentence.Rounding;
 import org.pailbook.lactation.testday.Lactation;
 
 /**

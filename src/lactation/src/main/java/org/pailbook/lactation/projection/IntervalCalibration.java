@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.finding.FindingCode;
+import org.pailbook.lactation.sentence.Sentence;
+import org.pailbook.lactation.sentence.SentenceCode;
 
 /**
  * How far an interval reaches to either side of the projection, learned from projections whose truth is now known.
@@ -36,8 +38,8 @@ public final class IntervalCalibration {
      * is left. These numbers are ours, set on 109 open lactations, each projected without its cow; {@code HerdStandardsOpenDataTest}. Were the model true
      * with normal errors, 80 % intervals would hold 83 % of the truths with few tests and 78 % with many: that is the price of not knowing it.
      */
-    public static final IntervalCalibration OPEN_DATA =
-            new IntervalCalibration(new double[] {1}, openDataEnds(), "109 lactations of open data");
+    public static final IntervalCalibration OPEN_DATA = new IntervalCalibration(
+            new double[] {1}, openDataEnds(), Optional.of(Sentence.of(SentenceCode.ERRORS_OF_OPEN_DATA)));
 
     /** Completed lactations from which on the ends are taken from past errors. */
     static final int LEAST_FOR_QUANTILES = 100;
@@ -61,9 +63,9 @@ public final class IntervalCalibration {
     /** by number of tests: low and high of the 80 %, low and high of the 95 % interval, in standard errors before the factor */
     private final double[][] ends;
     /** whose errors; empty if the interval is the model's own */
-    private final String learnedFrom;
+    private final Optional<Sentence> learnedFrom;
 
-    private IntervalCalibration(double[] factors, double[][] ends, String learnedFrom) {
+    private IntervalCalibration(double[] factors, double[][] ends, Optional<Sentence> learnedFrom) {
         this.factors = factors;
         this.ends = ends;
         this.learnedFrom = learnedFrom;
@@ -78,7 +80,7 @@ public final class IntervalCalibration {
         if (factors.length == 0 || !Arrays.stream(factors).allMatch(factor -> factor > 0 && factor < 100)) {
             throw new IllegalArgumentException("factors (" + Arrays.toString(factors) + ") must be above 0");
         }
-        return new IntervalCalibration(factors.clone(), new double[][] {normalEnds()}, "");
+        return new IntervalCalibration(factors.clone(), new double[][] {normalEnds()}, Optional.empty());
     }
 
     /**
@@ -107,9 +109,7 @@ public final class IntervalCalibration {
             factors[tests] = (lactations * own + held) / (lactations + held);
         }
         return new IntervalCalibration(
-                factors,
-                ends(z, factors),
-                errors.size() + " past projections of this herd, and " + OPEN_DATA.learnedFrom);
+                factors, ends(z, factors), Optional.of(Sentence.of(SentenceCode.ERRORS_OF_HERD, errors.size())));
     }
 
     private static double smoothedRatio(double[][] z, int tests) {
@@ -197,9 +197,8 @@ public final class IntervalCalibration {
 
     /** Says whose errors the interval was learned from; empty if it is the model's own. */
     Optional<Finding> finding() {
-        return learnedFrom.isEmpty()
-                ? Optional.empty()
-                : Optional.of(Finding.of(FindingCode.INTERVAL_FROM_PAST_ERRORS).withSeen("errors of " + learnedFrom));
+        return learnedFrom.map(
+                from -> Finding.of(FindingCode.INTERVAL_FROM_PAST_ERRORS).withSeen(from));
     }
 
     /** What the standard error is multiplied with after so many tests. */

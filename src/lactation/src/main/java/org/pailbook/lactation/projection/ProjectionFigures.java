@@ -8,7 +8,6 @@ import org.pailbook.lactation.day.DaysInMilk;
 import org.pailbook.lactation.figure.Explanation;
 import org.pailbook.lactation.figure.Figure;
 import org.pailbook.lactation.figure.Interval;
-import org.pailbook.lactation.figure.Rounding;
 import org.pailbook.lactation.figure.UsedInput;
 import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.finding.FindingCode;
@@ -16,6 +15,9 @@ import org.pailbook.lactation.method.PublishedMethod;
 import org.pailbook.lactation.projection.TestDayWeights.Predicted;
 import org.pailbook.lactation.reference.LactationTrait;
 import org.pailbook.lactation.reference.TraitStandards;
+import org.pailbook.lactation.sentence.Amount;
+import org.pailbook.lactation.sentence.Sentence;
+import org.pailbook.lactation.sentence.SentenceCode;
 import org.pailbook.lactation.testday.Lactation;
 import org.pailbook.lactation.testday.UsableTests;
 
@@ -113,37 +115,47 @@ final class ProjectionFigures {
     /** The mean of the group, then one part for each test day. */
     private Explanation explanation(int trait, int toDay, Predicted predicted, double unit) {
         List<Explanation.Part> parts = new ArrayList<>();
-        String group = standards.standard(trait).group();
-        parts.add(
-                new Explanation.Part("mean of her group, " + group + ", days 1 to " + toDay, predicted.mean() * unit));
+        Sentence group = standards.standard(trait).saidGroup();
+        parts.add(new Explanation.Part(Sentence.of(SentenceCode.MEAN_OF_GROUP, group, toDay), predicted.mean() * unit));
         TestDayWeights used = weights.of(trait);
         TestRecords records = used.records();
         int record = 0;
         while (record < records.count()) {
             int test = records.test(record);
-            StringBuilder what = new StringBuilder(
-                    "test on " + usable.tests().get(test).date() + ", day " + records.day(record) + ":");
+            int day = records.day(record);
+            List<Sentence> against = new ArrayList<>();
             double amount = 0;
-            for (String comma = " "; record < records.count() && records.test(record) == test; record++, comma = "; ") {
+            for (; record < records.count() && records.test(record) == test; record++) {
                 double weight = predicted.weights()[record] * unit;
                 amount += weight * used.deviation(record);
-                what.append(comma).append(words(used, record, weight));
+                against.add(words(used, record, weight));
             }
-            parts.add(new Explanation.Part(what.toString(), amount));
+            Sentence said =
+                    Sentence.of(SentenceCode.TEST_ON, usable.tests().get(test).date(), day, List.copyOf(against));
+            parts.add(new Explanation.Part(said, amount));
         }
         return new Explanation(parts);
     }
 
     /** {@code milk 28.2 kg against 25.1 expected, +3.12 x 62.5}. */
-    private String words(TestDayWeights used, int record, double weight) {
+    private Sentence words(TestDayWeights used, int record, double weight) {
         TestRecords records = used.records();
         LactationTrait what = used.standards().traits().get(records.trait(record));
         int decimals = what == LactationTrait.FAT || what == LactationTrait.PROTEIN ? 3 : 1;
         double value = records.value(record);
         double deviation = used.deviation(record);
-        return what.wireName() + " " + Rounding.halfUp(value, decimals) + " " + what.unit() + " against "
-                + Rounding.halfUp(value - deviation, decimals) + " expected, " + (deviation < 0 ? "" : "+")
-                + Rounding.halfUp(deviation, decimals + 1) + " x " + Rounding.halfUp(weight, weightDecimals(weight));
+        return Sentence.of(
+                SentenceCode.AGAINST_EXPECTED,
+                Sentence.of(what.said()),
+                amount(what, value, decimals),
+                what == LactationTrait.CELLS ? Sentence.of(SentenceCode.SCORE) : Sentence.WEIGHT_UNIT,
+                amount(what, value - deviation, decimals),
+                amount(what, deviation, decimals + 1).signed(),
+                Amount.number(weight, weightDecimals(weight)));
+    }
+
+    private static Amount amount(LactationTrait what, double value, int decimals) {
+        return what == LactationTrait.CELLS ? Amount.number(value, decimals) : Amount.weight(value, decimals);
     }
 
     private static int weightDecimals(double weight) {
@@ -167,10 +179,12 @@ final class ProjectionFigures {
         calibration.finding().ifPresent(findings::add);
         int tests = tests();
         if (tests == 0) {
-            findings.add(Finding.of(FindingCode.NO_TEST_YET).withSeen("0 test days"));
+            findings.add(Finding.of(FindingCode.NO_TEST_YET).withSeen(SentenceCode.TEST_DAYS, 0));
         } else if (tests < Projection305.FEW_TESTS) {
             findings.add(
-                    Finding.of(FindingCode.FEW_TEST_DAYS).withSeen(tests == 1 ? "1 test day" : tests + " test days"));
+                    tests == 1
+                            ? Finding.of(FindingCode.FEW_TEST_DAYS).withSeen(SentenceCode.ONE_TEST_DAY)
+                            : Finding.of(FindingCode.FEW_TEST_DAYS).withSeen(SentenceCode.TEST_DAYS, tests));
         }
         int trait = standards.traits().indexOf(what);
         if (what == LactationTrait.FAT) {
@@ -186,10 +200,11 @@ final class ProjectionFigures {
                 findings.add(Finding.on(end, FindingCode.ESTIMATED_END));
             }
             if (toDay > lactation.daysInMilk(end)) {
-                findings.add(Finding.on(end, FindingCode.LACTATION_ENDED).withSeen("day " + lactation.daysInMilk(end)));
+                findings.add(Finding.on(end, FindingCode.LACTATION_ENDED)
+                        .withSeen(SentenceCode.DAY, lactation.daysInMilk(end)));
             }
         } else if (toDay == TOTAL_DAYS && asOfDay < TOTAL_DAYS) {
-            findings.add(Finding.of(FindingCode.IF_MILKED_TO_305).withSeen("day " + asOfDay));
+            findings.add(Finding.of(FindingCode.IF_MILKED_TO_305).withSeen(SentenceCode.DAY, asOfDay));
         }
         return findings;
     }
@@ -197,15 +212,15 @@ final class ProjectionFigures {
     private void spacing(List<Finding> findings, int tests) {
         if (tests > 0 && usable.daysInMilk(0) > Projection305.LATE_FIRST_TEST_DAYS_IN_MILK) {
             findings.add(Finding.on(usable.tests().get(0).date(), FindingCode.FIRST_TEST_LATE)
-                    .withSeen("day " + usable.daysInMilk(0))
-                    .withExpected("day " + Projection305.LATE_FIRST_TEST_DAYS_IN_MILK + " or before"));
+                    .withSeen(SentenceCode.DAY, usable.daysInMilk(0))
+                    .withExpected(SentenceCode.DAY_OR_BEFORE, Projection305.LATE_FIRST_TEST_DAYS_IN_MILK));
         }
         for (int i = 1; i < tests; i++) {
             int gap = usable.daysInMilk(i) - usable.daysInMilk(i - 1);
             if (gap > Projection305.LONGEST_GAP_DAYS) {
                 findings.add(Finding.on(usable.tests().get(i).date(), FindingCode.LONG_INTERVAL)
-                        .withSeen(gap + " days without a test")
-                        .withExpected("at most " + Projection305.LONGEST_GAP_DAYS + " days"));
+                        .withSeen(SentenceCode.DAYS_WITHOUT_TEST, gap)
+                        .withExpected(SentenceCode.AT_MOST_DAYS, Projection305.LONGEST_GAP_DAYS));
             }
         }
     }

@@ -7,10 +7,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.pailbook.lactation.figure.Rounding;
 import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.finding.FindingCode;
 import org.pailbook.lactation.reference.LactationStandard;
+import org.pailbook.lactation.sentence.Amount;
+import org.pailbook.lactation.sentence.SentenceCode;
 import org.pailbook.lactation.testday.Lactation;
 import org.pailbook.lactation.testday.TestDay;
 import org.pailbook.lactation.testday.UsableTests;
@@ -88,11 +89,12 @@ public final class TestDayEffects {
         for (TestDay test : lactation.testDays()) {
             OptionalDouble effectKg = effectKg(lactation, test, standard);
             if (effectKg.isPresent() && byDate.get(test.date()).isStriking()) {
-                String sign = effectKg.getAsDouble() < 0 ? "" : "+";
                 findings.add(Finding.on(test.date(), FindingCode.HERD_TEST_DAY_EFFECT)
                         .withField("milkKg")
-                        .withSeen(sign + Rounding.halfUp(effectKg.getAsDouble(), 1) + " kg over "
-                                + byDate.get(test.date()).cows() + " cows"));
+                        .withSeen(
+                                SentenceCode.OVER_COWS,
+                                Amount.measured(effectKg.getAsDouble(), 1, "kg").signed(),
+                                byDate.get(test.date()).cows()));
             }
         }
         return findings;

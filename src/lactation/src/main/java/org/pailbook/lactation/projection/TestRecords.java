@@ -8,6 +8,9 @@ import java.util.function.ToDoubleFunction;
 import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.finding.FindingCode;
 import org.pailbook.lactation.reference.LactationTrait;
+import org.pailbook.lactation.sentence.Amount;
+import org.pailbook.lactation.sentence.Sentence;
+import org.pailbook.lactation.sentence.SentenceCode;
 import org.pailbook.lactation.testday.BreedGroup;
 import org.pailbook.lactation.testday.TestDay;
 import org.pailbook.lactation.testday.UsableTests;
@@ -105,8 +108,8 @@ final class TestRecords {
         if (!accepted.holds(pct.getAsDouble())) {
             findings.add(Finding.on(test.date(), FindingCode.OUT_OF_RANGE)
                     .withField(accepted.field())
-                    .withSeen(pct.getAsDouble() + " %")
-                    .withExpected(accepted.words()));
+                    .withSeen(Sentence.verbatim(Amount.measured(pct.getAsDouble(), Amount.ALL, "%")))
+                    .withExpected(accepted.said()));
             return Double.NaN;
         }
         return test.milkKg().orElse(Double.NaN) * pct.getAsDouble() / 100;
@@ -167,7 +170,7 @@ final class TestRecords {
     void addMissing(List<Finding> to, int ofTrait, int tests, FindingCode code, String field) {
         int measured = countOf(ofTrait);
         if (measured < tests) {
-            to.add(Finding.of(code).withField(field).withSeen(measured + " of " + tests + " tests"));
+            to.add(Finding.of(code).withField(field).withSeen(SentenceCode.OF_TESTS, measured, tests));
         }
     }
 }

@@ -12,6 +12,8 @@ import org.pailbook.lactation.finding.FindingCode;
 import org.pailbook.lactation.method.PublishedMethod;
 import org.pailbook.lactation.reference.LactationTrait;
 import org.pailbook.lactation.reference.TraitStandards;
+import org.pailbook.lactation.sentence.Sentence;
+import org.pailbook.lactation.sentence.SentenceCode;
 import org.pailbook.lactation.testday.Lactation;
 import org.pailbook.lactation.testday.TestDay;
 import org.pailbook.lactation.testday.UsableTests;
@@ -76,7 +78,9 @@ final class ToDate {
             List<LactationTrait> traits, LactationTrait trait, TraitFigure figureOf, FindingCode needed, String field) {
         int index = traits.indexOf(trait);
         return index < 0
-                ? blocked(Finding.of(needed).withField(field).withExpected("a standard for " + trait.wireName()))
+                ? blocked(Finding.of(needed)
+                        .withField(field)
+                        .withExpected(SentenceCode.STANDARD_FOR, Sentence.of(trait.said())))
                 : figureOf.of(index);
     }
 
@@ -122,14 +126,14 @@ final class ToDate {
 
     private Figure percent(Figure kg, Figure milk) {
         Figure.Builder figure = Figure.of(method, "%", asOf)
-                .noInterval("a ratio of two predictions; its error is not worked out")
+                .noInterval(SentenceCode.RATIO_OF_PREDICTIONS)
                 .inputs(kg.inputs())
                 .findings(kg.findings());
         if (kg.value().isPresent() && milk.value().isPresent()) {
             double pct = 100 * kg.orThrow() / milk.orThrow();
             figure.value(pct)
-                    .explanation(new Explanation(
-                            List.of(new Explanation.Part("100 x " + kg.unit() + " over milk, unrounded", pct))));
+                    .explanation(new Explanation(List.of(new Explanation.Part(
+                            Sentence.of(SentenceCode.PERCENT_UNROUNDED, Sentence.WEIGHT_UNIT), pct))));
         }
         return figure.build();
     }

@@ -5,8 +5,12 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.IntToDoubleFunction;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.method.Citation;
+import org.pailbook.lactation.sentence.Sentence;
+import org.pailbook.lactation.sentence.SentenceCode;
 
 /**
  * What is known of a cow before her first test: the mean curve of her group, how lactations spread around it and how unsure the level of
@@ -15,6 +19,8 @@ import org.pailbook.lactation.method.Citation;
  * <p>kg of milk per day; day 1 is the day after calving. Immutable, and made once for many cows: totals are running sums.
  */
 public final class LactationStandard {
+    private static final Pattern PARITY_GROUP = Pattern.compile("(.*), parity ([0-9]+)( or more)?");
+
     private static final int MIDDLE_DAY = 153;
 
     private final String group;
@@ -166,6 +172,18 @@ public final class LactationStandard {
     /** The cows it is for. */
     public String group() {
         return group;
+    }
+
+    /** The same as a sentence, so that its words can be said in another language. */
+    public Sentence saidGroup() {
+        Matcher parts = PARITY_GROUP.matcher(group);
+        if (!parts.matches()) {
+            return Sentence.verbatim(group);
+        }
+        return Sentence.of(
+                parts.group(3) == null ? SentenceCode.GROUP_OF_PARITY : SentenceCode.GROUP_FROM_PARITY,
+                parts.group(1),
+                parts.group(2));
     }
 
     public Citation source() {

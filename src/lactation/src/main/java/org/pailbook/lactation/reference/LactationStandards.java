@@ -18,6 +18,8 @@ import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.finding.FindingCode;
 import org.pailbook.lactation.method.Citation;
 import org.pailbook.lactation.method.HowKnown;
+import org.pailbook.lactation.sentence.Sentence;
+import org.pailbook.lactation.sentence.SentenceCode;
 
 /**
  * The lactation standards shipped with the library, by breed and parity.
@@ -117,7 +119,7 @@ public final class LactationStandards {
         return find(rows, POOLED, trait, parity)
                 .withFinding(Finding.of(FindingCode.REFERENCE_OF_OTHER_BREED)
                         .withField("breed")
-                        .withSeen(breed.isBlank() ? "none" : breed));
+                        .withSeen(breed.isBlank() ? Sentence.of(SentenceCode.NONE) : Sentence.verbatim(breed)));
     }
 
     /** The code of the breed group a spelling stands for; empty if no standard of its own is shipped for it. */

@@ -24,6 +24,7 @@ import org.pailbook.lactation.reference.LactationStandard;
 import org.pailbook.lactation.reference.LactationStandards;
 import org.pailbook.lactation.reference.LactationTrait;
 import org.pailbook.lactation.reference.TraitStandards;
+import org.pailbook.lactation.sentence.SentenceCode;
 import org.pailbook.lactation.testday.Lactation;
 import org.pailbook.lactation.testday.UsableTests;
 
@@ -189,7 +190,7 @@ public final class HerdKnowledge {
         return lactations == 0
                 ? standard
                 : standard.withFinding(Finding.of(FindingCode.STANDARD_LEARNED)
-                        .withSeen(lactations + " lactations, " + (all.tests() - own.tests()) + " test days"));
+                        .withSeen(SentenceCode.LACTATIONS_AND_TEST_DAYS, lactations, all.tests() - own.tests()));
     }
 
     /**

@@ -15,6 +15,8 @@ import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.finding.FindingCode;
 import org.pailbook.lactation.projection.Coverage;
 import org.pailbook.lactation.projection.Projection305;
+import org.pailbook.lactation.sentence.Sentence;
+import org.pailbook.lactation.sentence.SentenceCode;
 import org.pailbook.lactation.testday.TestDay;
 import org.pailbook.lactation.testday.UsableTests;
 import org.pailbook.lactation.udderhealth.SomaticCellScore;
@@ -87,7 +89,7 @@ public final class HerdOnDay {
             long days = ChronoUnit.DAYS.between(lastTestDate.get(), asOf);
             if (days > TESTS_OLD_AFTER_DAYS) {
                 lacks.add(Finding.on(lastTestDate.get(), FindingCode.NO_RECENT_TEST)
-                        .withSeen(days + " days ago"));
+                        .withSeen(SentenceCode.DAYS_AGO, days));
             }
         }
         return lacks;
@@ -116,12 +118,11 @@ public final class HerdOnDay {
                 n++;
             }
         }
-        Figure.Builder figure = Figure.of(HerdMean.OVER_COWS, "d", asOf).noInterval("a count of days");
+        Figure.Builder figure = Figure.of(HerdMean.OVER_COWS, "d", asOf).noInterval(SentenceCode.COUNT_OF_DAYS);
         if (n == 0) {
             return figure.finding(Finding.of(FindingCode.NO_COWS_IN_MILK)).build();
         }
-        parts.add(new Explanation.Part(
-                "days in milk of " + cows(n) + " in milk, " + (long) sum + " d, divided by " + n, sum / n));
+        parts.add(new Explanation.Part(Sentence.of(SentenceCode.DAYS_IN_MILK_OF, cows(n), (long) sum, n), sum / n));
         return figure.value(sum / n).explanation(new Explanation(parts)).build();
     }
 
@@ -131,7 +132,7 @@ public final class HerdOnDay {
             double sum = tests.stream()
                     .mapToDouble(test -> test.milkKg().orElseThrow())
                     .sum();
-            return new Explanation.Part("milk of " + cows(tests.size()), sum);
+            return new Explanation.Part(Sentence.of(SentenceCode.MILK_OF, cows(tests.size())), sum);
         });
     }
 
@@ -142,7 +143,7 @@ public final class HerdOnDay {
                     .mapToDouble(test -> test.milkKg().orElseThrow())
                     .sum();
             return new Explanation.Part(
-                    "milk of " + cows(tests.size()) + " divided by " + tests.size(), sum / tests.size());
+                    Sentence.of(SentenceCode.MILK_OF_DIVIDED, cows(tests.size()), tests.size()), sum / tests.size());
         });
     }
 
@@ -168,15 +169,15 @@ public final class HerdOnDay {
                 .filter(scc -> scc.isPresent() && scc.getAsDouble() > 0)
                 .map(scc -> SomaticCellScore.score(scc.getAsDouble()))
                 .toList();
-        Figure.Builder figure = Figure.of(SomaticCellScore.SCS, "score", asOf)
-                .noInterval("a mean of measured values of the cows tested");
+        Figure.Builder figure =
+                Figure.of(SomaticCellScore.SCS, "score", asOf).noInterval(SentenceCode.MEAN_OF_COWS_TESTED);
         if (scores.isEmpty()) {
             return figure.finding(Finding.of(FindingCode.NO_TEST_DAYS)).build();
         }
         double mean = scores.stream().mapToDouble(Double::doubleValue).sum() / scores.size();
         return figure.value(mean)
                 .explanation(new Explanation(List.of(new Explanation.Part(
-                        "scores of " + cows(scores.size()) + ", divided by " + scores.size(), mean))))
+                        Sentence.of(SentenceCode.SCORES_OF, cows(scores.size()), scores.size()), mean))))
                 .build();
     }
 
@@ -213,10 +214,10 @@ public final class HerdOnDay {
         double mean = sum / n;
         figure.value(mean)
                 .explanation(new Explanation(
-                        List.of(new Explanation.Part("projections of " + cows(n) + " in milk, divided by " + n, mean))))
+                        List.of(new Explanation.Part(Sentence.of(SentenceCode.PROJECTIONS_OF, cows(n), n), mean))))
                 .finding(Finding.of(FindingCode.IF_MILKED_TO_305));
         if (untested > 0) {
-            figure.finding(Finding.of(FindingCode.NO_TEST_YET).withSeen(untested + " of " + cows(n)));
+            figure.finding(Finding.of(FindingCode.NO_TEST_YET).withSeen(SentenceCode.OF, untested, cows(n)));
         }
         for (Coverage coverage : Coverage.values()) {
             double half = coverage.normalMultiple() * together.standardErrorOfSumKg() / n;
@@ -226,8 +227,7 @@ public final class HerdOnDay {
     }
 
     private Figure ofLastTests(String unit, Function<List<TestDay>, Explanation.Part> sum) {
-        Figure.Builder figure = Figure.of(HerdMean.OVER_COWS, unit, asOf)
-                .noInterval("measured on the cows tested; cows not tested are not in it");
+        Figure.Builder figure = Figure.of(HerdMean.OVER_COWS, unit, asOf).noInterval(SentenceCode.MEASURED_ON_TESTED);
         if (lastTests.isEmpty()) {
             return figure.finding(Finding.of(FindingCode.NO_TEST_DAYS)).build();
         }
@@ -241,8 +241,7 @@ public final class HerdOnDay {
 
     private Figure weighted(
             String unit, String field, FindingCode missing, Function<TestDay, OptionalDouble> component) {
-        Figure.Builder figure = Figure.of(HerdMean.OVER_COWS, unit, asOf)
-                .noInterval("measured on the cows sampled; cows not sampled are not in it");
+        Figure.Builder figure = Figure.of(HerdMean.OVER_COWS, unit, asOf).noInterval(SentenceCode.MEASURED_ON_SAMPLED);
         List<TestDay> sampled = lastTests.stream()
                 .filter(test -> component.apply(test).isPresent())
                 .toList();
@@ -253,7 +252,7 @@ public final class HerdOnDay {
         if (sampled.size() < lastTests.size()) {
             figure.finding(Finding.of(missing)
                     .withField(field)
-                    .withSeen((lastTests.size() - sampled.size()) + " of " + cows(lastTests.size())));
+                    .withSeen(SentenceCode.OF, lastTests.size() - sampled.size(), cows(lastTests.size())));
         }
         double milk = 0;
         double product = 0;
@@ -265,12 +264,12 @@ public final class HerdOnDay {
         return figure.findings(aboutLastTestDay())
                 .value(mean)
                 .input(UsedInput.used(UsableTests.TEST_DAY, sampled.get(0).date()))
-                .explanation(new Explanation(
-                        List.of(new Explanation.Part(cows(sampled.size()) + " sampled, weighted by milk", mean))))
+                .explanation(new Explanation(List.of(
+                        new Explanation.Part(Sentence.of(SentenceCode.SAMPLED_BY_MILK, cows(sampled.size())), mean))))
                 .build();
     }
 
-    private static String cows(int n) {
-        return n == 1 ? "1 cow" : n + " cows";
+    private static Sentence cows(int n) {
+        return n == 1 ? Sentence.of(SentenceCode.ONE_COW) : Sentence.of(SentenceCode.COWS, n);
     }
 }

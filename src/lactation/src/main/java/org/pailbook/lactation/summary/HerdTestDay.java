@@ -4,10 +4,11 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.pailbook.lactation.figure.Rounding;
 import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.finding.FindingCode;
 import org.pailbook.lactation.reference.LactationStandard;
+import org.pailbook.lactation.sentence.Amount;
+import org.pailbook.lactation.sentence.SentenceCode;
 import org.pailbook.lactation.testday.AbnormalTestDays;
 import org.pailbook.lactation.testday.Lactation;
 import org.pailbook.lactation.testday.TestDay;
@@ -133,8 +134,8 @@ public final class HerdTestDay {
         if (pointsAtPounds(ratio)) {
             return List.of(Finding.on(date, FindingCode.UNIT_DOUBTFUL)
                     .withField("milkKg")
-                    .withSeen(Rounding.halfUp(ratio, 2) + " times the test before, " + told.size() + " cows")
-                    .withExpected("about as much as the test before; 2.1 to 2.3 or .43 to .48 points at pounds"));
+                    .withSeen(SentenceCode.TIMES_TEST_BEFORE, Amount.number(ratio, 2), told.size())
+                    .withExpected(SentenceCode.ABOUT_AS_BEFORE));
         }
         long below = told.stream()
                 .filter(one -> one.isFarOff() && one.kg() < one.expectedKg())
@@ -144,9 +145,11 @@ public final class HerdTestDay {
         if (most > WHOLE_DAY_SHARE * told.size()) {
             return List.of(Finding.on(date, FindingCode.WHOLE_TEST_DAY_OFF)
                     .withField("milkKg")
-                    .withSeen(most + " of " + told.size() + " cows far " + (below > above ? "below" : "above"))
-                    .withExpected("at most " + Math.round(PERCENT * WHOLE_DAY_SHARE) + " % of cows outside 60 to 150 %"
-                            + " of what their test before leads to expect"));
+                    .withSeen(
+                            below > above ? SentenceCode.COWS_FAR_BELOW : SentenceCode.COWS_FAR_ABOVE,
+                            most,
+                            told.size())
+                    .withExpected(SentenceCode.MOST_COWS_OUTSIDE, Math.round(PERCENT * WHOLE_DAY_SHARE)));
         }
         return List.of();
     }
@@ -170,8 +173,11 @@ public final class HerdTestDay {
     private Finding finding(Told one, Told other) {
         return Finding.on(date, FindingCode.COWS_SWAPPED)
                 .withField("milkKg")
-                .withSeen(Rounding.halfUp(one.kg(), 1) + " kg; the other cow " + Rounding.halfUp(other.kg(), 1) + " kg")
-                .withExpected("about " + Rounding.halfUp(one.expectedKg(), 1) + " kg; the other cow about "
-                        + Rounding.halfUp(other.expectedKg(), 1) + " kg");
+                .withSeen(SentenceCode.AND_OTHER_COW, kg(one.kg()), kg(other.kg()))
+                .withExpected(SentenceCode.ABOUT_AND_OTHER_COW, kg(one.expectedKg()), kg(other.expectedKg()));
+    }
+
+    private static Amount kg(double kg) {
+        return Amount.measured(kg, 1, "kg");
     }
 }

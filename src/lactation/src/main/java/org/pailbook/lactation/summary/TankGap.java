@@ -2,9 +2,11 @@ package org.pailbook.lactation.summary;
 
 import java.time.LocalDate;
 import java.util.Optional;
-import org.pailbook.lactation.figure.Rounding;
 import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.finding.FindingCode;
+import org.pailbook.lactation.sentence.Amount;
+import org.pailbook.lactation.sentence.Sentence;
+import org.pailbook.lactation.sentence.SentenceCode;
 
 /**
  * The cows' weights of a day against what their milk became: {@code 100 (cows - accounted) / accounted} percent. Up to 3 % is fine, above 3 look,
@@ -37,14 +39,16 @@ public record TankGap(LocalDate date, double cowsKg, double accountedKg) {
         if (off <= FINE_PCT) {
             return Optional.empty();
         }
-        String level = off <= LOOK_PCT
-                ? "look where it comes from"
-                : off <= EXPLAIN_PCT
-                        ? "explain it before the test is held against the tank"
-                        : "the test day is suspect";
+        SentenceCode level = off <= LOOK_PCT
+                ? SentenceCode.LOOK_WHERE
+                : off <= EXPLAIN_PCT ? SentenceCode.EXPLAIN_BEFORE : SentenceCode.TEST_DAY_SUSPECT;
         return Optional.of(Finding.on(date, FindingCode.TANK_GAP)
-                .withSeen("cows " + Rounding.halfUp(cowsKg, 1) + " kg, tank and other uses "
-                        + Rounding.halfUp(accountedKg, 1) + " kg, " + Rounding.halfUp(percent(), 1) + " %: " + level)
-                .withExpected("at most 3 % apart"));
+                .withSeen(
+                        SentenceCode.COWS_AGAINST_TANK,
+                        Amount.measured(cowsKg, 1, "kg"),
+                        Amount.measured(accountedKg, 1, "kg"),
+                        Amount.number(percent(), 1),
+                        Sentence.of(level))
+                .withExpected(SentenceCode.AT_MOST_3_PERCENT_APART));
     }
 }

@@ -7,12 +7,14 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import org.pailbook.lactation.figure.Rounding;
 import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.finding.FindingCode;
 import org.pailbook.lactation.method.Citation;
 import org.pailbook.lactation.method.HowKnown;
 import org.pailbook.lactation.method.PublishedMethod;
+import org.pailbook.lactation.sentence.Amount;
+import org.pailbook.lactation.sentence.Sentence;
+import org.pailbook.lactation.sentence.SentenceCode;
 
 /**
  * Finds test days whose milk does not fit the test before: below 60 % or above 150 % of what that one leads to expect. Both weights are
@@ -156,12 +158,19 @@ public final class AbnormalTestDays implements PublishedMethod {
             TestDay test, OptionalDouble expected, Verdict verdict, OptionalDouble clipped, FindingCode code) {
         Finding finding = Finding.on(test.date(), code)
                 .withField("milkKg")
-                .withSeen(Rounding.halfUp(test.milkKg().orElseThrow(), 1) + " kg")
-                .withExpected("about " + Rounding.halfUp(expected.getAsDouble(), 1) + " kg"
-                        + (clipped.isPresent()
-                                ? "; at the limit " + Rounding.halfUp(clipped.getAsDouble(), 1) + " kg"
-                                : ""));
+                .withSeen(Sentence.verbatim(kg(test.milkKg().orElseThrow())))
+                .withExpected(
+                        clipped.isPresent()
+                                ? Sentence.of(
+                                        SentenceCode.ABOUT_AT_LIMIT,
+                                        kg(expected.getAsDouble()),
+                                        kg(clipped.getAsDouble()))
+                                : Sentence.of(SentenceCode.ABOUT, kg(expected.getAsDouble())));
         return new Judged(test, expected, verdict, clipped, Optional.of(finding));
+    }
+
+    private static Amount kg(double kg) {
+        return Amount.measured(kg, 1, "kg");
     }
 
     /** Mean of the tests directly before and after, kg; there is at least one. */

@@ -11,6 +11,7 @@ import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.finding.FindingCode;
 import org.pailbook.lactation.finding.Severity;
 import org.pailbook.lactation.method.PublishedMethod;
+import org.pailbook.lactation.sentence.SentenceCode;
 
 /**
  * How single milkings are brought to 24 hours. Composition is always weighted by milk and never a plain mean of percents.
@@ -80,7 +81,7 @@ public interface DailyYieldMethod extends PublishedMethod {
                 ? Optional.empty()
                 : Optional.of(Finding.on(day.date(), FindingCode.PART_OF_DAY_SAMPLED)
                         .withField("fatPct")
-                        .withSeen(sampled + " of " + day.milkingsPerDay() + " milkings"));
+                        .withSeen(SentenceCode.MILKINGS_OF, sampled, day.milkingsPerDay()));
     }
 
     /** {@code sum(milk x value) / sum(milk)} over the milkings that have the value. */

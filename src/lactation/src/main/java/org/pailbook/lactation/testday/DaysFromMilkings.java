@@ -4,11 +4,13 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.finding.FindingCode;
+import org.pailbook.lactation.sentence.Amount;
+import org.pailbook.lactation.sentence.Sentence;
+import org.pailbook.lactation.sentence.SentenceCode;
 
 /**
  * One cow's test days, those posted and those made from her single milkings together. The test day posted wins over milkings of the same day;
@@ -50,15 +52,14 @@ public final class DaysFromMilkings {
         boolean isKnown = day.isWeighedWhole() || shares.pairedCowDays() >= LEAST_PAIRED_COW_DAYS;
         DailyYieldMethod method = isKnown ? shares : SumOfMilkings.ICAR;
         DailyYield yield = method.of(day);
-        String seen = day.milkings().size() + " of " + day.milkingsPerDay() + " milkings";
+        Sentence seen = Sentence.of(SentenceCode.MILKINGS_OF, day.milkings().size(), day.milkingsPerDay());
         TestDay test = yield.testDay().orElse(null);
         if (test == null) {
             OptionalDouble none = OptionalDouble.empty();
             return new TestDay(day.date(), none, none, none, none, none)
                     .withNotes(List.of(Finding.on(day.date(), FindingCode.MILKINGS_NOT_SUMMED)
                             .withSeen(seen)
-                            .withExpected("all weighed, or " + LEAST_PAIRED_COW_DAYS
-                                    + " cow-days of the herd with both milkings")));
+                            .withExpected(SentenceCode.ALL_WEIGHED_OR_PAIRED, LEAST_PAIRED_COW_DAYS)));
         }
         List<Finding> notes = new ArrayList<>();
         notes.add(Finding.on(day.date(), FindingCode.SUMMED_FROM_MILKINGS).withSeen(seen));
@@ -68,10 +69,12 @@ public final class DaysFromMilkings {
 
     private static TestDay together(TestDay posted, TestDay summed) {
         if (posted.milkKg().isPresent()) {
-            String milk = summed.milkKg().isPresent() ? kg(summed) + " from milkings" : "milkings of a part of the day";
+            Sentence both = summed.milkKg().isPresent()
+                    ? Sentence.of(SentenceCode.POSTED_AND_MILKINGS, kg(posted), kg(summed))
+                    : Sentence.of(SentenceCode.POSTED_AND_PART, kg(posted));
             return posted.withNotes(List.of(Finding.on(posted.date(), FindingCode.POSTED_TEST_DAY_WINS)
                     .withField("milkKg")
-                    .withSeen(kg(posted) + " posted, " + milk)));
+                    .withSeen(both)));
         }
         if (summed.milkKg().isEmpty()) {
             return posted.withNotes(summed.notes());
@@ -81,12 +84,12 @@ public final class DaysFromMilkings {
                 .withNotes(summed.notes().stream()
                         .map(note -> note.code() == FindingCode.SUMMED_FROM_MILKINGS
                                 ? Finding.on(posted.date(), FindingCode.MILK_FROM_MILKINGS)
-                                        .withSeen(note.seen().orElse(""))
+                                        .withSeen(note.saidSeen().orElseThrow())
                                 : note)
                         .toList());
     }
 
-    private static String kg(TestDay test) {
-        return String.format(Locale.ROOT, "%.1f kg", test.milkKg().orElseThrow());
+    private static Amount kg(TestDay test) {
+        return Amount.measured(test.milkKg().orElseThrow(), 1, "kg");
     }
 }

@@ -11,6 +11,7 @@ import org.pailbook.lactation.event.Abortion;
 import org.pailbook.lactation.event.Calving;
 import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.finding.FindingCode;
+import org.pailbook.lactation.sentence.SentenceCode;
 import org.pailbook.lactation.testday.AssembledLactation.End;
 import org.pailbook.lactation.testday.AssemblyRules.MissingDryOff;
 
@@ -123,13 +124,13 @@ public final class LactationAssembly {
                 findings.get(index)
                         .add(Finding.on(twice.date(), FindingCode.PARITY_CONTRADICTS)
                                 .withField("parity")
-                                .withSeen("parity " + twice.parity().getAsInt())
-                                .withExpected("parity " + kept.parity().getAsInt()));
+                                .withSeen(SentenceCode.PARITY, twice.parity().getAsInt())
+                                .withExpected(SentenceCode.PARITY, kept.parity().getAsInt()));
             }
             findings.get(index)
                     .add(Finding.on(twice.date(), FindingCode.DUPLICATE_CALVING)
-                            .withSeen("calvings on " + kept.date() + " and " + twice.date())
-                            .withExpected("at least " + rules.sameCalvingWithinDays() + " days between two"));
+                            .withSeen(SentenceCode.CALVINGS_ON, kept.date(), twice.date())
+                            .withExpected(SentenceCode.AT_LEAST_DAYS_BETWEEN, rules.sameCalvingWithinDays()));
         }
 
         private void checkInterval(LocalDate from, LocalDate to) {
@@ -205,7 +206,7 @@ public final class LactationAssembly {
             }
             LocalDate last = inside.get(inside.size() - 1);
             for (LocalDate earlier : inside.subList(0, inside.size() - 1)) {
-                own.add(Finding.on(earlier, FindingCode.DRY_OFF_REPEATED).withExpected("one dry-off, " + last));
+                own.add(Finding.on(earlier, FindingCode.DRY_OFF_REPEATED).withExpected(SentenceCode.ONE_DRY_OFF, last));
             }
             return Optional.of(next.isPresent() && last.equals(next.get()) ? last.minusDays(1) : last);
         }
@@ -228,7 +229,7 @@ public final class LactationAssembly {
         private static Finding afterDeparture(LocalDate date, String what, LocalDate left) {
             return Finding.on(date, FindingCode.EVENT_AFTER_DEPARTURE)
                     .withField(what)
-                    .withExpected("nothing after " + left);
+                    .withExpected(SentenceCode.NOTHING_AFTER, left);
         }
 
         private Lactation endWithoutDryOff(Lactation open, LocalDate lastDate, List<Finding> own) {

@@ -3,11 +3,12 @@ package org.pailbook.lactation.testday;
 import java.util.List;
 import java.util.Optional;
 import org.pailbook.lactation.figure.Explanation;
-import org.pailbook.lactation.figure.Rounding;
 import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.finding.FindingCode;
 import org.pailbook.lactation.method.Citation;
 import org.pailbook.lactation.method.HowKnown;
+import org.pailbook.lactation.sentence.Rounding;
+import org.pailbook.lactation.sentence.SentenceCode;
 import org.pailbook.lactation.testday.Milking.Session;
 
 /**
@@ -97,15 +98,16 @@ public final class MilkingShares implements DailyYieldMethod {
             return new Outcome(
                     List.of(),
                     List.of(Finding.on(day.date(), FindingCode.MILKING_FACTOR_UNKNOWN)
-                            .withSeen(milking.session() + " of " + day.milkingsPerDay() + " milkings")
-                            .withExpected("AM or PM of two")));
+                            .withSeen(
+                                    SentenceCode.MILKINGS_OF, milking.session().toString(), day.milkingsPerDay())
+                            .withExpected(SentenceCode.ONE_OF_TWO)));
         }
         String words = milking.session() + ": " + Rounding.halfUp(milking.milkKg(), 1) + " kg / "
                 + Rounding.halfUp(share, 4) + " of the day";
         return new Outcome(
                 List.of(new Explanation.Part(words, milking.milkKg() / share)),
                 List.of(Finding.on(day.date(), FindingCode.PART_OF_DAY_WEIGHED)
-                        .withSeen("1 of 2 milkings, share learned from " + pairedCowDays + " cow-days")));
+                        .withSeen(SentenceCode.SHARE_LEARNED, pairedCowDays)));
     }
 
     @Override

@@ -6,6 +6,9 @@ import java.util.Comparator;
 import java.util.List;
 import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.finding.FindingCode;
+import org.pailbook.lactation.sentence.Amount;
+import org.pailbook.lactation.sentence.Sentence;
+import org.pailbook.lactation.sentence.SentenceCode;
 
 /**
  * Names the test days of a cow that are used and odd: a value outside the usual range, or milk that changed much since the test before in
@@ -58,7 +61,11 @@ public final class OddTestDays {
                 .filter(limit -> !limit.holds((is - was) / was * 100))
                 .ifPresent(limit -> odd.add(Finding.on(test.date(), FindingCode.MILK_CHANGE)
                         .withField("milkKg")
-                        .withSeen(is + " kg after " + was + " kg on " + before.date())
-                        .withExpected(limits.told(limit, " from the test before"))));
+                        .withSeen(
+                                SentenceCode.AFTER_TEST,
+                                Amount.measured(is, Amount.ALL, "kg"),
+                                Amount.measured(was, Amount.ALL, "kg"),
+                                before.date())
+                        .withExpected(limits.told(limit, Sentence.of(SentenceCode.FROM_TEST_BEFORE, limit.said())))));
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.OptionalInt;
 import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.finding.FindingCode;
+import org.pailbook.lactation.sentence.SentenceCode;
 
 /**
  * Which parity each calving has: as recorded where that can be, else counted on.
@@ -38,8 +39,8 @@ final class Parities {
                 findings.get(i)
                         .add(Finding.on(dates.get(i), FindingCode.PARITY_CONTRADICTS)
                                 .withField("parity")
-                                .withSeen("parity " + own.getAsInt())
-                                .withExpected("parity " + counted));
+                                .withSeen(SentenceCode.PARITY, own.getAsInt())
+                                .withExpected(SentenceCode.PARITY, counted));
             }
         }
         if (parity.length > 0 && firstRecorded == parity.length) {

@@ -3,11 +3,12 @@ package org.pailbook.lactation.testday;
 import java.util.ArrayList;
 import java.util.List;
 import org.pailbook.lactation.figure.Explanation;
-import org.pailbook.lactation.figure.Rounding;
 import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.finding.FindingCode;
 import org.pailbook.lactation.method.Citation;
 import org.pailbook.lactation.method.HowKnown;
+import org.pailbook.lactation.sentence.Rounding;
+import org.pailbook.lactation.sentence.SentenceCode;
 
 /**
  * All milkings of the day weighed: their sum, and if the hours since the milking before each are known and do not add up to 24, {@code sum
@@ -28,8 +29,11 @@ public final class SumOfMilkings implements DailyYieldMethod {
             return new Outcome(
                     List.of(),
                     List.of(Finding.on(day.date(), FindingCode.MILKING_FACTOR_UNKNOWN)
-                            .withSeen(day.milkings().size() + " of " + day.milkingsPerDay() + " milkings weighed")
-                            .withExpected("all weighed")));
+                            .withSeen(
+                                    SentenceCode.MILKINGS_WEIGHED,
+                                    day.milkings().size(),
+                                    day.milkingsPerDay())
+                            .withExpected(SentenceCode.ALL_WEIGHED)));
         }
         List<Finding> findings = new ArrayList<>();
         double hours = 0;

@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -13,6 +12,9 @@ import org.pailbook.lactation.day.DaysInMilk;
 import org.pailbook.lactation.figure.UsedInput;
 import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.finding.FindingCode;
+import org.pailbook.lactation.sentence.Amount;
+import org.pailbook.lactation.sentence.Sentence;
+import org.pailbook.lactation.sentence.SentenceCode;
 
 /**
  * Which test days of a lactation may take part in a milk figure, and why the others may not.
@@ -105,7 +107,7 @@ public record UsableTests(LocalDate calvingDate, List<TestDay> tests, List<UsedI
         }
         if (daysInMilk < DaysInMilk.FIRST_DAY_AFTER_COLOSTRUM) {
             return Optional.of(
-                    Finding.on(date, FindingCode.TEST_ON_COLOSTRUM_DAYS).withSeen("day " + daysInMilk));
+                    Finding.on(date, FindingCode.TEST_ON_COLOSTRUM_DAYS).withSeen(SentenceCode.DAY, daysInMilk));
         }
         if (milkKg.isEmpty()) {
             return Optional.of(Finding.on(date, FindingCode.MILK_MISSING).withField("milkKg"));
@@ -113,8 +115,11 @@ public record UsableTests(LocalDate calvingDate, List<TestDay> tests, List<UsedI
         if (!(milkKg.getAsDouble() >= LEAST_MILK_KG && milkKg.getAsDouble() <= MOST_MILK_KG)) {
             return Optional.of(Finding.on(date, FindingCode.OUT_OF_RANGE)
                     .withField("milkKg")
-                    .withSeen(milkKg.getAsDouble() + " kg")
-                    .withExpected(String.format(Locale.ROOT, "%.1f to %.1f kg", LEAST_MILK_KG, MOST_MILK_KG)));
+                    .withSeen(Sentence.verbatim(Amount.measured(milkKg.getAsDouble(), Amount.ALL, "kg")))
+                    .withExpected(
+                            SentenceCode.RANGE,
+                            Amount.weight(LEAST_MILK_KG, 1),
+                            Amount.measured(MOST_MILK_KG, 1, "kg")));
         }
         return Optional.empty();
     }

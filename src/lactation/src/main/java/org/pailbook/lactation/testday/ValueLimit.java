@@ -3,6 +3,9 @@ package org.pailbook.lactation.testday;
 import java.util.Objects;
 import java.util.OptionalDouble;
 import org.pailbook.lactation.method.HowKnown;
+import org.pailbook.lactation.sentence.Amount;
+import org.pailbook.lactation.sentence.Sentence;
+import org.pailbook.lactation.sentence.SentenceCode;
 
 /**
  * One limit of a value, with its source.
@@ -55,12 +58,24 @@ public record ValueLimit(
 
     /** {@code 1.5 to 9.0 %}, {@code at most 1000.0 d}. */
     public String words() {
-        String suffix = unit.equals("1") ? "" : " " + unit;
+        return said().text();
+    }
+
+    /** The same as a sentence. */
+    public Sentence said() {
         if (least.isEmpty()) {
-            return "at most " + most.orElse(Double.POSITIVE_INFINITY) + suffix;
+            return Sentence.of(SentenceCode.AT_MOST, amount(most.orElse(Double.POSITIVE_INFINITY)));
         }
         return most.isEmpty()
-                ? "at least " + least.getAsDouble() + suffix
-                : least.getAsDouble() + " to " + most.getAsDouble() + suffix;
+                ? Sentence.of(SentenceCode.AT_LEAST, amount(least.getAsDouble()))
+                : Sentence.of(
+                        SentenceCode.RANGE,
+                        new Amount(least.getAsDouble(), Amount.ALL, false, unit, false),
+                        amount(most.getAsDouble()));
+    }
+
+    /** A value in the limit's unit. */
+    Amount amount(double value) {
+        return Amount.measured(value, Amount.ALL, unit.equals("1") ? "" : unit);
     }
 }

@@ -19,6 +19,8 @@ import java.util.Set;
 import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.finding.FindingCode;
 import org.pailbook.lactation.method.HowKnown;
+import org.pailbook.lactation.sentence.Sentence;
+import org.pailbook.lactation.sentence.SentenceCode;
 import org.pailbook.lactation.testday.ValueLimit.Layer;
 
 /**
@@ -130,8 +132,8 @@ public final class ValueLimits {
     }
 
     /** A limit in words, with who set it if it is not one of those shipped. */
-    String told(ValueLimit limit, String of) {
-        return limit.words() + of + (own.contains(limit) ? ", " + limit.source() : "");
+    Sentence told(ValueLimit limit, Sentence said) {
+        return own.contains(limit) ? Sentence.of(SentenceCode.BY_SOURCE, said, limit.source()) : said;
     }
 
     /**
@@ -167,13 +169,11 @@ public final class ValueLimits {
         for (Layer layer : List.of(Layer.ACCEPTED, Layer.USUAL)) {
             Optional<ValueLimit> limit = of(field, layer, breeds);
             if (limit.isPresent() && !limit.get().holds(value)) {
-                String unit =
-                        limit.get().unit().equals("1") ? "" : " " + limit.get().unit();
                 return Optional.of(
                         Finding.of(layer == Layer.ACCEPTED ? FindingCode.OUT_OF_RANGE : FindingCode.IMPLAUSIBLE)
                                 .withField(field)
-                                .withSeen(value + unit)
-                                .withExpected(told(limit.get(), "")));
+                                .withSeen(Sentence.verbatim(limit.get().amount(value)))
+                                .withExpected(told(limit.get(), limit.get().said())));
             }
         }
         return Optional.empty();

@@ -11,6 +11,7 @@ import org.pailbook.lactation.figure.Proportion;
 import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.finding.FindingCode;
 import org.pailbook.lactation.method.Measure;
+import org.pailbook.lactation.sentence.SentenceCode;
 import org.pailbook.lactation.testday.TestDay;
 
 /**
@@ -57,7 +58,7 @@ public final class HerdCellCounts {
         List<Finding> findings = new ArrayList<>();
         long days = ChronoUnit.DAYS.between(lastTest.get(), asOf);
         if (days > TESTS_OLD_AFTER_DAYS) {
-            findings.add(Finding.on(lastTest.get(), FindingCode.NO_RECENT_TEST).withSeen(days + " days ago"));
+            findings.add(Finding.on(lastTest.get(), FindingCode.NO_RECENT_TEST).withSeen(SentenceCode.DAYS_AGO, days));
         }
         findings.add(Finding.of(FindingCode.LOW_COUNT_IS_NO_PROOF));
         return findings;

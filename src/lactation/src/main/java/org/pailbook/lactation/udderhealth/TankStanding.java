@@ -6,6 +6,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.OptionalDouble;
+import org.pailbook.lactation.sentence.Sentence;
+import org.pailbook.lactation.sentence.SentenceCode;
 
 /**
  * Where the tank stands against a limit that the user chose. It never says that milk is legal or not: ask your buyer or authority.
@@ -14,15 +16,14 @@ import java.util.OptionalDouble;
  * @param standing where
  * @param value what is held against the limit, 1,000 per mL: a geometric mean or the last sample; empty with too few samples
  * @param samplesUsed in it, in order
- * @param words one sentence
+ * @param said one sentence
  */
 public record TankStanding(
-        TankLimit limit, Standing standing, OptionalDouble value, List<TankSample> samplesUsed, String words) {
+        TankLimit limit, Standing standing, OptionalDouble value, List<TankSample> samplesUsed, Sentence said) {
     /** Near from this share of the limit on; ours. */
     public static final double NEAR_FROM = 0.80;
 
     private static final int MEAN_OF = 3;
-    private static final String ASK = " Ask your buyer or authority what follows.";
 
     /** Where a tank stands. */
     public enum Standing {
@@ -47,7 +48,12 @@ public record TankStanding(
         Objects.requireNonNull(standing, "standing");
         Objects.requireNonNull(value, "value");
         samplesUsed = List.copyOf(samplesUsed);
-        Objects.requireNonNull(words, "words");
+        Objects.requireNonNull(said, "said");
+    }
+
+    /** In English. */
+    public String words() {
+        return said.text();
     }
 
     /** Geometric mean: {@code exp(mean(ln count))}. */
@@ -86,7 +92,7 @@ public record TankStanding(
             if (used.stream()
                     .noneMatch(sample ->
                             sample.date().isAfter(from) && !sample.date().isAfter(to))) {
-                return tooFew(limit, used, "No sample from " + from.plusDays(1) + " to " + to + ".");
+                return tooFew(limit, used, Sentence.of(SentenceCode.NO_SAMPLE_FROM, from.plusDays(1), to));
             }
         }
         double mean = geometricMean(used);
@@ -95,13 +101,13 @@ public record TankStanding(
                 mean > limit.limitThousandPerMl(),
                 mean,
                 used,
-                "Geometric mean of all " + used.size() + " samples of " + limit.samples() + " months");
+                Sentence.of(SentenceCode.MEAN_OF_MONTHS, used.size(), limit.samples()));
     }
 
     private static TankStanding ofMeansInARow(TankLimit limit, List<TankSample> known) {
         int needed = limit.mostAbove() + MEAN_OF - 1;
         if (known.size() < needed) {
-            return tooFew(limit, known, known.size() + " samples of " + needed + ".");
+            return tooFew(limit, known, Sentence.of(SentenceCode.SAMPLES_OF, known.size(), needed));
         }
         List<TankSample> used = known.subList(known.size() - needed, known.size());
         List<Double> means = new ArrayList<>();
@@ -110,12 +116,12 @@ public record TankStanding(
         }
         boolean above = means.stream().allMatch(mean -> mean > limit.limitThousandPerMl());
         return standing(
-                limit, above, means.get(means.size() - 1), used, "Last of " + means.size() + " means of three samples");
+                limit, above, means.get(means.size() - 1), used, Sentence.of(SentenceCode.LAST_OF_MEANS, means.size()));
     }
 
     private static TankStanding ofCount(TankLimit limit, List<TankSample> known) {
         if (known.size() < limit.samples()) {
-            return tooFew(limit, known, known.size() + " samples of " + limit.samples() + ".");
+            return tooFew(limit, known, Sentence.of(SentenceCode.SAMPLES_OF, known.size(), limit.samples()));
         }
         List<TankSample> used = known.subList(known.size() - limit.samples(), known.size());
         long above = used.stream()
@@ -126,12 +132,12 @@ public record TankStanding(
                 above >= limit.mostAbove(),
                 used.get(used.size() - 1).sccThousandPerMl(),
                 used,
-                above + " of the last " + used.size() + " samples above the limit; the last");
+                Sentence.of(SentenceCode.SAMPLES_ABOVE, above, used.size()));
     }
 
     private static TankStanding ofLast(TankLimit limit, List<TankSample> known) {
         if (known.isEmpty()) {
-            return tooFew(limit, known, "No sample.");
+            return tooFew(limit, known, Sentence.of(SentenceCode.NO_SAMPLE));
         }
         TankSample last = known.get(known.size() - 1);
         return standing(
@@ -139,25 +145,29 @@ public record TankStanding(
                 last.sccThousandPerMl() > limit.limitThousandPerMl(),
                 last.sccThousandPerMl(),
                 List.of(last),
-                "Last sample, " + last.date());
+                Sentence.of(SentenceCode.LAST_SAMPLE, last.date()));
     }
 
-    private static TankStanding tooFew(TankLimit limit, List<TankSample> used, String words) {
+    private static TankStanding tooFew(TankLimit limit, List<TankSample> used, Sentence why) {
         return new TankStanding(
                 limit,
                 Standing.TOO_FEW_SAMPLES,
                 OptionalDouble.empty(),
                 used,
-                "Too few samples to judge. " + words + ASK);
+                Sentence.of(SentenceCode.TANK_TOO_FEW_SAMPLES, why));
     }
 
     private static TankStanding standing(
-            TankLimit limit, boolean above, double value, List<TankSample> used, String what) {
+            TankLimit limit, boolean above, double value, List<TankSample> used, Sentence what) {
         Standing standing = above
                 ? Standing.ABOVE
                 : value >= NEAR_FROM * limit.limitThousandPerMl() ? Standing.NEAR : Standing.BELOW;
-        String words = what + ": " + Math.round(value) + " thousand per mL; limit "
-                + Math.round(limit.limitThousandPerMl()) + ", " + limit.place() + ".";
-        return new TankStanding(limit, standing, OptionalDouble.of(value), used, words + ASK);
+        Sentence said = Sentence.of(
+                SentenceCode.TANK_STANDS_AT,
+                what,
+                Math.round(value),
+                Math.round(limit.limitThousandPerMl()),
+                limit.place());
+        return new TankStanding(limit, standing, OptionalDouble.of(value), used, said);
     }
 }

@@ -13,6 +13,8 @@ import org.pailbook.lactation.event.ForemilkCheck;
 import org.pailbook.lactation.event.Quarter;
 import org.pailbook.lactation.event.Treatment;
 import org.pailbook.lactation.event.WithholdingEnd;
+import org.pailbook.lactation.sentence.Sentence;
+import org.pailbook.lactation.sentence.SentenceCode;
 
 /**
  * Finds whose milk must stay out of the tank at a moment. Rules: a treatment from its first day to the end entered, and without an end until
@@ -88,8 +90,7 @@ public final class WithheldMilk {
                     since,
                     Optional.empty(),
                     treatment.by(),
-                    "Treated with " + treatment.product() + " on " + treatment.startedOn()
-                            + "; no end of withholding was entered: treat her milk as withheld."));
+                    Sentence.of(SentenceCode.TREATED_NO_END, treatment.product(), treatment.startedOn())));
         }
         WithholdingEnd end = treatment.milkWithheldUntil().get();
         return end.isOver(at)
@@ -100,8 +101,8 @@ public final class WithheldMilk {
                         since,
                         Optional.of(end),
                         treatment.by(),
-                        "Treated with " + treatment.product() + " on " + treatment.startedOn() + "; withheld until "
-                                + end.text() + ", as entered."));
+                        Sentence.of(
+                                SentenceCode.TREATED_UNTIL, treatment.product(), treatment.startedOn(), end.text())));
     }
 
     /** Abnormal since the first check after the quarter was last cleared. */
@@ -125,8 +126,11 @@ public final class WithheldMilk {
                 check.at(),
                 Optional.empty(),
                 check.by(),
-                "Foremilk of " + (check.quarter().isEmpty() ? "a quarter not named" : quarter.words()) + ": "
-                        + check.milk().words() + ", " + check.at().toLocalDate() + "; not cleared since."));
+                Sentence.of(
+                        SentenceCode.FOREMILK_NOT_CLEARED,
+                        Sentence.of(check.quarter().isEmpty() ? SentenceCode.QUARTER_NOT_NAMED : quarter.said()),
+                        Sentence.of(check.milk().said()),
+                        check.at().toLocalDate())));
     }
 
     private Optional<WithheldReason> ofCalving(LocalDate calving, LocalDateTime at) {
@@ -139,8 +143,7 @@ public final class WithheldMilk {
                         calving.atStartOfDay(),
                         Optional.of(end),
                         "",
-                        "Calved " + calving + "; the milk of that day and " + colostrumDays
-                                + " days after it stays out, by setting."))
+                        Sentence.of(SentenceCode.COLOSTRUM_BY_SETTING, calving, colostrumDays)))
                 : Optional.empty();
     }
 

@@ -5,6 +5,7 @@ import java.util.Objects;
 import java.util.Optional;
 import org.pailbook.lactation.event.Quarter;
 import org.pailbook.lactation.event.WithholdingEnd;
+import org.pailbook.lactation.sentence.Sentence;
 
 /**
  * One reason why a cow's milk must stay out of the tank.
@@ -14,7 +15,7 @@ import org.pailbook.lactation.event.WithholdingEnd;
  * @param since from this moment
  * @param until as entered or set; empty if no end is known: then it goes on until somebody enters one
  * @param saidBy who recorded it; empty text if not recorded
- * @param words one sentence
+ * @param said one sentence
  */
 public record WithheldReason(
         Kind kind,
@@ -22,7 +23,7 @@ public record WithheldReason(
         LocalDateTime since,
         Optional<WithholdingEnd> until,
         String saidBy,
-        String words) {
+        Sentence said) {
 
     /** What it is. */
     public enum Kind {
@@ -52,6 +53,11 @@ public record WithheldReason(
         Objects.requireNonNull(since, "since");
         Objects.requireNonNull(until, "until");
         Objects.requireNonNull(saidBy, "saidBy");
-        Objects.requireNonNull(words, "words");
+        Objects.requireNonNull(said, "said");
+    }
+
+    /** In English. */
+    public String words() {
+        return said.text();
     }
 }

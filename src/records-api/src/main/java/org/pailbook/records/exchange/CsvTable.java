@@ -31,6 +31,7 @@ public final class CsvTable {
      * Begins a table with its header.
      *
      * @param semicolon semicolons between cells and a comma in numbers, for where the comma is the decimal mark
+     * @param columns their headings; any text
      */
     public CsvTable(OutputStream out, boolean semicolon, List<String> columns) throws IOException {
         this.semicolon = semicolon;
@@ -39,13 +40,13 @@ public final class CsvTable {
         this.printer = new CSVPrinter(
                 text,
                 CSVFormat.RFC4180.builder().setDelimiter(semicolon ? ';' : ',').get());
-        printer.printRecord(columns);
+        printer.printRecord(columns.stream().map(CsvTable::marked).toList());
     }
 
     /** A cell: text, a number, a date or a truth as it is; null for what is not known. */
     public CsvTable cell(Object value) {
         if (value instanceof String text) {
-            row.add(isFormula(text) ? "'" + text : text);
+            row.add(marked(text));
         } else if (value instanceof BigDecimal number) {
             row.add(plain(number));
         } else if (value instanceof Double number) {
@@ -56,6 +57,10 @@ public final class CsvTable {
         return this;
     }
 
+    private static String marked(String text) {
+        return isFormula(text) ? "'" + text : text;
+    }
+
     /** Text that a spreadsheet would take for a formula, or that already wears the mark against it. */
     private static boolean isFormula(String value) {
         String bare = value.replaceFirst("^'+", "");
@@ -63,7 +68,7 @@ public final class CsvTable {
     }
 
     /** A text cell without the mark this table puts before what looks like a formula. */
-    static String withoutMark(String cell) {
+    public static String withoutMark(String cell) {
         return cell.startsWith("'") && isFormula(cell) ? cell.substring(1) : cell;
     }
 

@@ -14,7 +14,6 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.pailbook.lactation.breeding.BreedingWorklist;
 import org.pailbook.lactation.withheld.WithheldMilk;
-import org.pailbook.lactation.withheld.WithheldReason;
 import org.pailbook.picture.LactationPicture.Event;
 import org.pailbook.picture.LactationPicture.Moment;
 import org.pailbook.records.computed.HerdBreeding;
@@ -91,7 +90,10 @@ class CowDossier {
             add(
                     lines,
                     row,
-                    PageWords.with("event.foremilk", row.quarter, PageWords.word("event.foremilk." + row.finding)));
+                    PageWords.with(
+                            "event.foremilk",
+                            Said.coded("quarter." + row.quarter, row.quarter),
+                            PageWords.word("event.foremilk." + row.finding)));
             if (!"normal".equals(row.finding)) {
                 moments.add(new Moment(row.date, Event.FOREMILK));
             }
@@ -105,8 +107,8 @@ class CowDossier {
                 BreedingWorklist.with(own.breeding())
                         .ofCow(breeding.of(shown.herd(), cow.record(), shown.asOf()))
                         .stream()
-                        .map(listed ->
-                                PageWords.word("list." + DecisionPages.path(listed.list())) + ": " + listed.why())
+                        .map(listed -> PageWords.word("list." + DecisionPages.path(listed.list())) + ": "
+                                + Said.in(listed.said(), shown))
                         .toList(),
                 worth.of(cow, shown));
     }
@@ -114,8 +116,9 @@ class CowDossier {
     private List<String> against(KnownCow cow, SettingsInForce own, Shown shown) {
         return own.withheld(OptionalInt.empty())
                 .of(milk.of(shown.herd(), cow.record(), shown.asOf()), WithheldMilk.endOf(shown.asOf()))
-                .map(withheld ->
-                        withheld.reasons().stream().map(WithheldReason::words).toList())
+                .map(withheld -> withheld.reasons().stream()
+                        .map(reason -> Said.in(reason.said(), shown))
+                        .toList())
                 .orElse(List.of());
     }
 

@@ -54,7 +54,7 @@ record CowLine(
                 shown.ends(milk.interval(Coverage.EIGHTY_PERCENT.share()), 0),
                 Stream.concat(latest.findings().stream(), milk.findings().stream())
                         .filter(finding -> finding.severity() != org.pailbook.lactation.finding.Severity.NOTES)
-                        .map(PageWords::meaning)
+                        .map(finding -> Said.meaning(finding.code()))
                         .distinct()
                         .toList());
     }

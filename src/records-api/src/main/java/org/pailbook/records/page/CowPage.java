@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.pailbook.lactation.accumulation.AccumulatedYield;
 import org.pailbook.lactation.figure.Interval;
-import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.projection.Coverage;
 import org.pailbook.lactation.projection.Projection305;
 import org.pailbook.lactation.testday.AssembledLactation;
@@ -99,7 +98,7 @@ record CowPage(
                                         + ")"))
                         .orElse(""),
                 found.map(of -> LactationPicture.of(
-                                PageWords.picture(),
+                                shown.picture(),
                                 cow.name().isEmpty() ? cow.identifier().id() : cow.name(),
                                 of.lactation(),
                                 projection.orElseThrow(),
@@ -116,11 +115,11 @@ record CowPage(
                 dossier.against(),
                 dossier.toDo(),
                 dossier.worth().orElse(null),
-                cells(cow.record().history()),
+                cells(cow.record().history(), shown),
                 Stream.concat(
                                 cow.onDay().lactations().findings().stream(),
                                 found.map(AssembledLactation::findings).orElse(List.of()).stream())
-                        .map(Finding::text)
+                        .map(finding -> Said.of(finding, shown))
                         .toList());
     }
 
@@ -192,7 +191,7 @@ record CowPage(
         return events;
     }
 
-    private static String cells(CowHistory history) {
+    private static String cells(CowHistory history, Shown shown) {
         List<TestDay> counted = history.testDays().stream()
                 .filter(test -> test.sccThousandPerMl().isPresent())
                 .sorted(Comparator.comparing(TestDay::date))
@@ -200,7 +199,7 @@ record CowPage(
         return counted.isEmpty()
                 ? ""
                 : CellHistoryPicture.of(
-                        PageWords.picture(),
+                        shown.picture(),
                         PageWords.word("cow.cells"),
                         counted,
                         history.calvings().stream()

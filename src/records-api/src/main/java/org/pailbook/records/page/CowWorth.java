@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.pailbook.lactation.culling.CowOutlook;
-import org.pailbook.lactation.culling.Reason;
 import org.pailbook.records.computed.HerdValuation;
 import org.pailbook.records.computed.KnownCow;
 import org.pailbook.records.computed.Yardstick;
@@ -40,9 +39,11 @@ class CowWorth {
                     outlook.suggestion()
                             .map(suggestion -> PageWords.word("suggestion." + suggestion.code()))
                             .orElse(Shown.NONE),
-                    outlook.reasons().stream().map(Reason::words).toList(),
+                    outlook.reasons().stream()
+                            .map(reason -> Said.in(reason.said(), shown))
+                            .toList(),
                     ShownFigure.of("list.culling", outlook.retentionPayoff(), 0, shown),
-                    outlook.caution());
+                    Said.coded("caution.culling", outlook.caution()));
         }
     }
 

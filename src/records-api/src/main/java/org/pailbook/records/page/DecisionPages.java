@@ -6,12 +6,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.pailbook.lactation.breeding.BreedingList;
 import org.pailbook.lactation.breeding.BreedingWorklist;
 import org.pailbook.lactation.breeding.ExpectedCalving;
 import org.pailbook.lactation.culling.CowOutlook;
 import org.pailbook.lactation.culling.CullingCaution;
-import org.pailbook.lactation.culling.Reason;
 import org.pailbook.lactation.event.WithholdingEnd;
 import org.pailbook.lactation.withheld.WithheldMilk;
 import org.pailbook.lactation.withheld.WithheldReason;
@@ -75,7 +75,7 @@ final class DecisionPages {
                     reason.since().toLocalDate().toString(),
                     reason.until().map(WithholdingEnd::text).orElse(PageWords.word("withheld.noEnd")),
                     reason.saidBy().isEmpty() ? Shown.NONE : reason.saidBy(),
-                    reason.words());
+                    Said.in(reason.said(), shown));
         }
     }
 
@@ -92,7 +92,7 @@ final class DecisionPages {
                                     .map(reason -> OutLine.of(line.record(), reason, shown)))
                             .toList(),
                     withheld.foremilkNotRecorded().size(),
-                    WithheldMilk.CAUTION);
+                    Said.coded("caution.withheld", WithheldMilk.CAUTION));
         }
     }
 
@@ -119,7 +119,7 @@ final class DecisionPages {
                             .map(service -> service.date().toString())
                             .orElse(Shown.NONE),
                     line.listed().day().toString(),
-                    line.listed().why(),
+                    Said.in(line.listed().said(), shown),
                     breeding.expectedCalving()
                             .map(ExpectedCalving::due)
                             .map(Object::toString)
@@ -156,8 +156,8 @@ final class DecisionPages {
             return new BreedingPage(
                     shown,
                     DecisionPages.path(list),
-                    list.rule(),
-                    list.source(),
+                    Said.coded("rule." + list.wireName(), list.rule()),
+                    Said.coded("ruleSource." + list.wireName(), list.source()),
                     bred.isEmpty() ? "" : bred.get(0).currency(),
                     Part.of(
                             bred.stream()
@@ -165,8 +165,14 @@ final class DecisionPages {
                                     .map(line -> BredCowLine.of(line, shown))
                                     .toList(),
                             number),
-                    BreedingWorklist.CAUTIONS);
+                    breedingCautions());
         }
+    }
+
+    private static List<String> breedingCautions() {
+        return IntStream.range(0, BreedingWorklist.CAUTIONS.size())
+                .mapToObj(i -> Said.coded("caution.breeding." + (i + 1), BreedingWorklist.CAUTIONS.get(i)))
+                .toList();
     }
 
     /** A cow in the ranking. */
@@ -198,7 +204,7 @@ final class DecisionPages {
                             .map(suggestion -> PageWords.word("suggestion." + suggestion.code()))
                             .orElse(Shown.NONE),
                     line.outlook().map(CowOutlook::reasons).orElse(List.of()).stream()
-                            .map(Reason::words)
+                            .map(reason -> Said.in(reason.said(), shown))
                             .toList());
         }
     }
@@ -221,7 +227,7 @@ final class DecisionPages {
                                     ranking.get(0).figure().method().id(),
                                     ranking.get(0).figure().method().version()),
                     some.as(line -> RankedCowLine.of(line, shown)),
-                    CullingCaution.TEXT);
+                    Said.coded("caution.culling", CullingCaution.TEXT));
         }
     }
 }

@@ -80,8 +80,7 @@ record HerdPage(
                 figures,
                 points.isEmpty()
                         ? ""
-                        : HerdStagePicture.of(
-                                PageWords.picture(), PageWords.with("herd.picture", shown.asOf()), points),
+                        : HerdStagePicture.of(shown.picture(), PageWords.with("herd.picture", shown.asOf()), points),
                 byDate.entrySet().stream()
                         .limit(MOST_TEST_DATES)
                         .map(entry -> line(entry, shown))
@@ -138,6 +137,6 @@ record HerdPage(
                 .toList();
         return points.size() < 2
                 ? ""
-                : HerdMilkPicture.of(PageWords.picture(), PageWords.word("herd.milk.picture"), points);
+                : HerdMilkPicture.of(shown.picture(), PageWords.word("herd.milk.picture"), points);
     }
 }

@@ -76,7 +76,9 @@ class HerdToday {
                 .map(call -> new ToDo(
                         shown.cow(call.record().shownIdentifier()),
                         call.record().shownIdentifier().id() + ": "
-                                + call.trigger().words()))
+                                + Said.coded(
+                                        "veterinary." + call.trigger().wireName(),
+                                        call.trigger().words())))
                 .toList();
     }
 

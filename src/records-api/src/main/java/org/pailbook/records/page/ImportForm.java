@@ -22,6 +22,7 @@ import org.pailbook.records.upload.FileMapping;
 import org.pailbook.records.upload.FileView;
 import org.pailbook.records.upload.PendingFile;
 import org.pailbook.records.upload.Questions;
+import org.pailbook.records.upload.RefusedRows;
 import org.pailbook.records.upload.Remembered;
 
 /** The form in which the columns of a file are given a meaning: proposed, read back, and what is still to be asked. */
@@ -205,6 +206,7 @@ public class ImportForm {
                 file.name(),
                 view.rowsToTake(mapping.hasHeader()),
                 isRemembered,
+                RefusedRows.areHeadingsOfOne(headings),
                 KINDS.stream()
                         .map(kind -> new ImportPages.Choice(
                                 kind, PageWords.word("kind." + kind), kind.equals(mapping.kind())))

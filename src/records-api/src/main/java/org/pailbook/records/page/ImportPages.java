@@ -39,6 +39,7 @@ final class ImportPages {
      * Giving the columns a meaning.
      *
      * @param isRemembered whether it is what was said of such a file before
+     * @param isOfRefusedRows whether it is a table of refused rows, brought in again
      * @param problems what must be said before the rows can be judged
      */
     record MapPage(
@@ -47,6 +48,7 @@ final class ImportPages {
             String fileName,
             int rows,
             boolean isRemembered,
+            boolean isOfRefusedRows,
             List<Choice> kinds,
             List<ColumnLine> columns,
             List<Question> questions,

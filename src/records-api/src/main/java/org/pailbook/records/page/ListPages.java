@@ -80,9 +80,11 @@ final class ListPages {
                     cow.identifier().id(),
                     cow.name(),
                     finding.date().map(LocalDate::toString).orElse(Shown.NONE),
-                    PageWords.meaning(finding),
-                    finding.seen().orElse(Shown.NONE),
-                    finding.expected().orElse(Shown.NONE));
+                    Said.meaning(finding.code()),
+                    finding.saidSeen().map(seen -> Said.in(seen, shown)).orElse(Shown.NONE),
+                    finding.saidExpected()
+                            .map(expected -> Said.in(expected, shown))
+                            .orElse(Shown.NONE));
         }
     }
 
@@ -134,7 +136,7 @@ final class ListPages {
                             knowledge.method().version()),
                     rows.isEmpty()
                             ? ""
-                            : CalibrationPicture.of(PageWords.picture(), PageWords.word("accuracy.picture"), rows),
+                            : CalibrationPicture.of(shown.picture(), PageWords.word("accuracy.picture"), rows),
                     rows.stream().map(row -> AccuracyLine.of(row, shown)).toList());
         }
     }

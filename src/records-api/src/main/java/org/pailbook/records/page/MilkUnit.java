@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
+import org.pailbook.picture.PictureForm;
 import org.pailbook.records.exchange.FileUnit;
 
 /** In which unit weights are shown and typed; everything else of the service is in kg. */
@@ -29,6 +30,11 @@ enum MilkUnit {
 
     double of(double amountKg) {
         return amountKg / unit.factor();
+    }
+
+    /** For pictures, whose numbers are handed over in kg. */
+    PictureForm.WeightUnit ofPictures() {
+        return new PictureForm.WeightUnit(wireName(), unit.factor());
     }
 
     /** What was typed, as it is kept: in kg. */

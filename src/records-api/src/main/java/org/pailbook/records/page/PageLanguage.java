@@ -20,7 +20,7 @@ import java.util.Set;
 class PageLanguage {
     private static final String BUNDLE = "org.pailbook.records.page.words";
     private static final ResourceBundle.Control NO_OTHER =
-            ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES);
+            ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_DEFAULT);
     /** Browsers send a handful. */
     private static final int MOST_ASKED = 8;
 

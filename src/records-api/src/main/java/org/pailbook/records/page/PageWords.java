@@ -4,8 +4,6 @@ import io.quarkus.qute.TemplateExtension;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.pailbook.lactation.finding.Finding;
-import org.pailbook.picture.PictureForm;
 
 /** The words of the pages in the reader's language, from one file; in templates {@code {t:word('key')}}. */
 @TemplateExtension(namespace = "t")
@@ -36,16 +34,6 @@ final class PageWords {
 
     static String with(String key, Object first, Object second) {
         return String.format(Locale.ENGLISH, word(key), first, second);
-    }
-
-    /** What a finding of that kind means, in the reader's language where there are words under {@code finding.}, else as the library says it. */
-    static String meaning(Finding finding) {
-        return find("finding." + finding.code().code()).orElse(finding.code().meaning());
-    }
-
-    /** How a picture is drawn in a page for this reader. */
-    static PictureForm picture() {
-        return PictureForm.PAGE.in(Locale.forLanguageTag(lang()));
     }
 
     /** Language of the words, for {@code lang}. */

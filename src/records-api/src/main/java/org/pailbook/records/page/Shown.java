@@ -3,9 +3,11 @@ package org.pailbook.records.page;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.pailbook.lactation.figure.Interval;
+import org.pailbook.picture.PictureForm;
 import org.pailbook.records.store.AnimalIdentifier;
 import org.pailbook.records.store.HerdRow;
 
@@ -94,6 +96,13 @@ record Shown(HerdRow herd, LocalDate asOf, boolean askedFor, MilkUnit unit, Milk
         return kg.map(ends -> PageWords.with(
                         "interval", number(unit.of(ends.low()), decimals), number(unit.of(ends.high()), decimals)))
                 .orElse(NONE);
+    }
+
+    /** How a picture is drawn in a page for this reader. */
+    PictureForm picture() {
+        return PictureForm.PAGE
+                .in(Locale.forLanguageTag(PageWords.lang()), Shown::number)
+                .withWeightsIn(unit.ofPictures());
     }
 
     static String number(double value, int decimals) {

@@ -6,7 +6,6 @@ import java.util.OptionalDouble;
 import org.pailbook.lactation.figure.Figure;
 import org.pailbook.lactation.figure.Interval;
 import org.pailbook.lactation.figure.UsedInput;
-import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.projection.Coverage;
 
 /**
@@ -48,21 +47,20 @@ record ShownFigure(
                 figure.method().citation().text(),
                 inputs(figure.inputs()),
                 figure.explanation().parts().stream()
-                        .map(part -> part.what() + ": "
+                        .map(part -> Said.in(part.said(), shown) + ": "
                                 + amount(OptionalDouble.of(part.amount()), figure.unit(), decimals, shown))
                         .toList(),
-                figure.findings().stream().map(Finding::text).distinct().toList());
+                figure.findings().stream()
+                        .map(finding -> Said.of(finding, shown))
+                        .distinct()
+                        .toList());
     }
 
     /** Weights, also those of a day ({@code kg/d}), in the unit that was chosen. */
     private static String amount(OptionalDouble value, String unit, int decimals, Shown shown) {
         return isWeight(unit)
                 ? shown.weight(value, decimals) + (value.isEmpty() ? "" : unit.substring(KG.length()))
-                : Shown.number(value, decimals) + (value.isEmpty() ? "" : "\u00a0" + shownUnit(unit));
-    }
-
-    private static String shownUnit(String unit) {
-        return unit.equals("1000/mL") ? PageWords.word("unit.scc") : unit;
+                : Shown.number(value, decimals) + (value.isEmpty() ? "" : "\u00a0" + Said.unit(unit));
     }
 
     private static boolean isWeight(String unit) {
@@ -72,7 +70,7 @@ record ShownFigure(
     private static String interval(Figure figure, int decimals, Shown shown) {
         Optional<Interval> ends = figure.interval(Coverage.EIGHTY_PERCENT.share());
         if (ends.isEmpty()) {
-            return figure.intervalNote().orElse("");
+            return figure.saidIntervalNote().map(why -> Said.in(why, shown)).orElse("");
         }
         String both = isWeight(figure.unit())
                 ? shown.ends(ends, decimals)
@@ -88,7 +86,7 @@ record ShownFigure(
         String text = PageWords.with("inputs.used", used);
         String out = inputs.stream()
                 .filter(input -> !input.isUsed())
-                .map(input -> input.date() + " (" + input.whyLeftOut().orElse("") + ")")
+                .map(input -> input.date() + " (" + Said.whyLeftOut(input) + ")")
                 .limit(10)
                 .collect(java.util.stream.Collectors.joining(", "));
         return out.isEmpty() ? text : text + " " + PageWords.with("inputs.out", out);

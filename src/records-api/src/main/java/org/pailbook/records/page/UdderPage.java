@@ -41,18 +41,25 @@ record UdderPage(
                 shown,
                 Shown.number(cut.highFromThousandPerMl(), 0),
                 Stream.concat(Stream.of(herd.prevalence()), herd.ratesOfLastTest().stream())
-                        .map(measured -> ShownFigure.named(measured.measure().what(), measured.figure(), 1, shown))
+                        .map(measured -> ShownFigure.named(
+                                Said.coded(
+                                        "measure." + measured.measure().id(),
+                                        measured.measure().what()),
+                                measured.figure(),
+                                1,
+                                shown))
                         .toList(),
                 Stream.concat(
                                 VeterinaryTrigger.ofHerd(
                                                 herd.newInfectionRisksOfLastTwoTests(), herd.freshHeifersHigh(), tank)
                                         .stream()
-                                        .map(VeterinaryTrigger::words),
-                                tank.map(TankStanding::words).stream())
+                                        .map(trigger ->
+                                                Said.coded("veterinary." + trigger.wireName(), trigger.words())),
+                                tank.map(standing -> Said.in(standing.said(), shown)).stream())
                         .toList(),
                 Part.of(herd.ofLastTest(), number)
                         .as(one -> line(byId.get(one.cow().animal()), one, cut, shown)),
-                VeterinaryTrigger.CAUTION);
+                Said.coded("caution.cells", VeterinaryTrigger.CAUTION));
     }
 
     private static CellLine line(CowRecord cow, HerdCellCounts.Counted one, CellCountCut cut, Shown shown) {

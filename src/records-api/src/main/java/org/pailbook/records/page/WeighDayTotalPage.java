@@ -50,6 +50,9 @@ record WeighDayTotalPage(Shown shown, int inMilk, int weighed, int inPart, Strin
                         : weight,
                 gap.map(one -> String.format(java.util.Locale.ENGLISH, "%+.1f", one.percent()))
                         .orElse(Shown.NONE),
-                gap.flatMap(TankGap::finding).flatMap(Finding::seen).orElse(""));
+                gap.flatMap(TankGap::finding)
+                        .flatMap(Finding::saidSeen)
+                        .map(seen -> Said.in(seen, shown))
+                        .orElse(""));
     }
 }

@@ -25,7 +25,9 @@ import org.pailbook.picture.LactationPicture;
 import org.pailbook.picture.PictureForm;
 import org.pailbook.records.computed.CurveView;
 import org.pailbook.records.computed.HerdLearning;
+import org.pailbook.records.computed.HerdSettings;
 import org.pailbook.records.computed.Subject;
+import org.pailbook.records.exchange.FileUnit;
 import org.pailbook.records.store.AnimalRow;
 import org.pailbook.records.store.CowRecord;
 import org.pailbook.records.store.CowRecords;
@@ -39,11 +41,13 @@ import org.pailbook.records.wire.FigureView.WarningView;
 class LactationQueries {
     private final CowRecords records;
     private final HerdLearning learning;
+    private final HerdSettings settings;
 
     @Inject
-    LactationQueries(CowRecords records, HerdLearning learning) {
+    LactationQueries(CowRecords records, HerdLearning learning, HerdSettings settings) {
         this.records = records;
         this.learning = learning;
+        this.settings = settings;
     }
 
     /** How a lactation is to be computed and shown. */
@@ -76,13 +80,15 @@ class LactationQueries {
         return record.onDay(asOf.day()).withHerd(learning.of(herd, asOf.day()));
     }
 
-    /** The lactation of that parity, without a parity the latest, drawn; empty if there is none. */
+    /** The lactation of that parity, without a parity the latest, drawn in the herd's unit of weights; empty if there is none. */
     Optional<String> picture(HerdRow herd, AnimalRow animal, Optional<Integer> parity, AsOf asOf) {
         CowRecord record = records.ofAnimal(herd, animal, asOf.day());
         CowOnDay cow = taught(herd, record, asOf);
+        FileUnit unit =
+                settings.on(herd, asOf.day()).milkUnit().flatMap(FileUnit::of).orElse(FileUnit.KG);
         return find(cow, parity)
                 .map(assembled -> LactationPicture.of(
-                        PictureForm.FILE,
+                        PictureForm.FILE.withWeightsIn(new PictureForm.WeightUnit(unit.wireName(), unit.factor())),
                         record.name().orElse(record.shownIdentifier().id()),
                         assembled.lactation(),
                         cow.milkProjection(assembled),

@@ -129,7 +129,8 @@ public class LactationResource {
                     "A lactation drawn: its tests, what was expected of each day to day 305, and the band 80 in 100 weights lie in")
     @APIResponse(
             responseCode = "200",
-            description = "A picture with title and description; not there without a calving",
+            description =
+                    "A picture with title and description, in English, weights in the unit of the herd's settings (milkUnit, kg if not set); not there without a calving",
             content = @Content(mediaType = "image/svg+xml", schema = @Schema(type = SchemaType.STRING)))
     public RestResponse<String> getLactationPicture(
             @PathParam("herd") String herd,

@@ -1,6 +1,7 @@
 package org.pailbook.records.upload;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -17,10 +18,11 @@ public final class FileJob {
      * Something found on a row.
      *
      * @param line of the file
+     * @param isRefused whether the row was refused
      * @param column the file's own name of it; empty text for the whole row
      * @param seen as it stood there; empty text if that does not tell
      */
-    public record Told(int line, boolean isError, String column, String seen, String message) {
+    public record Told(int line, boolean isRefused, String column, String seen, String message) {
         String words() {
             return column.isEmpty() ? message : column + ": " + message;
         }
@@ -74,7 +76,8 @@ public final class FileJob {
 
     /** What was found, in the order of the file. */
     public synchronized List<Told> told() {
-        return List.copyOf(told);
+        // rows that are no rows are told as they are read, the others chunk by chunk
+        return told.stream().sorted(Comparator.comparingInt(Told::line)).toList();
     }
 
     /** Why rows were refused, by their lines; the first {@link #MOST_REFUSED} of them. */
@@ -104,7 +107,7 @@ public final class FileJob {
     }
 
     synchronized void tell(Told one) {
-        if (one.isError() && (refused.size() < MOST_REFUSED || refused.containsKey(one.line()))) {
+        if (one.isRefused() && (refused.size() < MOST_REFUSED || refused.containsKey(one.line()))) {
             refused.merge(one.line(), one.words(), (first, next) -> first + "; " + next);
         }
         if (told.size() < MOST_TOLD) {

@@ -64,6 +64,8 @@ public class FileJobs {
     /** Does one job in its thread. */
     @ApplicationScoped
     static class Worker {
+        private static final String REFUSED_WITHOUT_A_WORD = "was refused";
+
         private final RecordIntake intake;
         private final TableStatistics statistics;
 
@@ -121,12 +123,16 @@ public class FileJobs {
             @Override
             public <E extends StoredRecord> void add(RowOutcome<E> outcome) {
                 int line = mapped.lineOf(outcome.posted().row());
+                boolean isRefused = outcome.outcome() == Outcome.REFUSED;
                 List<FindingView> findings = outcome.findings().stream()
                         .filter(finding -> finding.grade() != Grade.INFO)
                         .toList();
-                job.count(outcome.outcome(), !findings.isEmpty() && outcome.outcome() != Outcome.REFUSED);
-                findings.forEach(
-                        finding -> tell(job, line, finding, outcome.posted().pointer(), columns));
+                job.count(outcome.outcome(), !findings.isEmpty() && !isRefused);
+                findings.forEach(finding ->
+                        job.tell(told(line, isRefused, finding, outcome.posted().pointer(), columns)));
+                if (isRefused && findings.isEmpty()) {
+                    job.tell(new FileJob.Told(line, true, "", "", REFUSED_WITHOUT_A_WORD));
+                }
             }
 
             @Override
@@ -135,19 +141,19 @@ public class FileJobs {
             }
         }
 
-        private static void tell(
-                FileJob job, int line, FindingView finding, String rowPointer, Map<String, String> columns) {
+        private static FileJob.Told told(
+                int line, boolean isRefused, FindingView finding, String rowPointer, Map<String, String> columns) {
             String place = finding.pointer() != null && finding.pointer().startsWith(rowPointer)
                     ? finding.pointer().substring(rowPointer.length())
                     : "";
-            job.tell(new FileJob.Told(
+            return new FileJob.Told(
                     line,
-                    finding.isError(),
+                    isRefused,
                     columns.getOrDefault(place, place.replace("/", " ").strip()),
                     finding.value() == null ? "" : finding.value(),
                     finding.expected() == null
                             ? finding.message()
-                            : finding.message() + " (expected " + finding.expected() + ")"));
+                            : finding.message() + " (expected " + finding.expected() + ")");
         }
 
         private static void tell(FileJob job, MappedTable.Ragged ragged) {

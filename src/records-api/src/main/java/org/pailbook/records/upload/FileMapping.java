@@ -50,6 +50,11 @@ public record FileMapping(
                 .toString();
     }
 
+    /** The same of a file whose first line is a heading. */
+    FileMapping withHeading() {
+        return new FileMapping(kind, columns, units, decimalComma, dates, scheme, source, true);
+    }
+
     static FileMapping ofJson(String text, List<String> headings) {
         JsonNode json = StrictJson.kept(text);
         List<String> columns = new ArrayList<>();

@@ -41,6 +41,10 @@ public final class PendingFile {
         return herdId.equals(herd) && keyId.equals(key);
     }
 
+    boolean isOfKey(String key) {
+        return keyId.equals(key);
+    }
+
     Path path() {
         return path;
     }

@@ -12,6 +12,8 @@ import java.nio.file.StandardCopyOption;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
@@ -29,6 +31,9 @@ public class PendingFiles {
     private static final Logger LOG = Logger.getLogger(PendingFiles.class);
     private static final Duration KEPT = Duration.ofHours(2);
     private static final int MOST_FILES = 20;
+    /** Of one key: somebody who goes through a folder of files need not wait for the first ones to be forgotten. */
+    private static final int MOST_OF_ONE_KEY = 8;
+
     private static final int LONGEST_NAME = 120;
 
     private final Clock clock;
@@ -47,6 +52,7 @@ public class PendingFiles {
     public PendingFile take(HerdRow herd, String keyId, InputStream body, String contentType)
             throws IOException, FileFault.Unreadable {
         forgetOld();
+        forgetFirstOf(keyId);
         if (files.size() >= MOST_FILES) {
             throw new Problem(ProblemCode.BUSY, "Enough files are waiting already; try again in a while.")
                     .withHeader("Retry-After", "60");
@@ -85,14 +91,30 @@ public class PendingFiles {
 
     private void forgetOld() {
         Instant old = clock.instant().minus(KEPT);
-        files.values().removeIf(file -> {
-            boolean isOld = file.since().isBefore(old)
-                    && file.job().filter(FileJob::isRunning).isEmpty();
-            if (isOld) {
-                delete(file);
-            }
-            return isOld;
-        });
+        files.values().stream()
+                .filter(file -> file.since().isBefore(old))
+                .filter(PendingFiles::isIdle)
+                .forEach(this::forget);
+    }
+
+    /** Makes room for one more file of a key. */
+    private void forgetFirstOf(String keyId) {
+        List<PendingFile> own = files.values().stream()
+                .filter(file -> file.isOfKey(keyId))
+                .sorted(Comparator.comparing(PendingFile::since))
+                .toList();
+        own.subList(0, Math.max(0, own.size() - MOST_OF_ONE_KEY + 1)).stream()
+                .filter(PendingFiles::isIdle)
+                .forEach(this::forget);
+    }
+
+    private static boolean isIdle(PendingFile file) {
+        return file.job().filter(FileJob::isRunning).isEmpty();
+    }
+
+    private void forget(PendingFile file) {
+        files.remove(file.id());
+        delete(file);
     }
 
     private static void delete(PendingFile file) {

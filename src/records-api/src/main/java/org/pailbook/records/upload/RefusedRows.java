@@ -12,7 +12,19 @@ public final class RefusedRows {
     private static final String LINE = "line";
     private static final String WHY = "why";
 
+    private static final List<String> OURS = List.of(LINE, WHY);
+
     private RefusedRows() {}
+
+    /** Whether these headings are those of such a table. */
+    public static boolean areHeadingsOfOne(List<String> headings) {
+        return headings.size() > OURS.size() && headings.subList(0, OURS.size()).equals(OURS);
+    }
+
+    /** The headings of the file the rows were refused of. */
+    static List<String> headingsOfFile(List<String> headings) {
+        return headings.subList(OURS.size(), headings.size());
+    }
 
     /**
      * Writes them as a table with the file's own headings, parted as the file was if by commas or semicolons.
@@ -22,8 +34,8 @@ public final class RefusedRows {
     public static void write(PendingFile file, boolean hasHeader, Map<Integer, String> refused, OutputStream out)
             throws IOException {
         FileView view = file.view().orElseThrow();
-        List<String> headings = Stream.concat(Stream.of(LINE, WHY), view.headings(hasHeader).stream())
-                .toList();
+        List<String> headings =
+                Stream.concat(OURS.stream(), view.headings(hasHeader).stream()).toList();
         CsvTable rows = new CsvTable(out, view.separator() == ';', headings);
         try (TextTable table = TextTable.open(file.path(), view.charset(), view.separator())) {
             for (TextTable.Row row = table.next(); row != null; row = table.next()) {

@@ -9,7 +9,9 @@ import java.time.Clock;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.pailbook.records.store.FileMappingRow;
 import org.pailbook.records.store.FileMappings;
 import org.pailbook.records.store.HerdRow;
 
@@ -25,18 +27,33 @@ public class Remembered {
         this.clock = clock;
     }
 
+    /** What is said of a table of refused rows is not kept: it goes on being what was said of the file they came from. */
     public void keep(HerdRow herd, List<String> headings, FileMapping mapping, String keyId) {
+        if (RefusedRows.areHeadingsOfOne(headings)
+                && mapping.columns().get(0).isEmpty()
+                && mapping.columns().get(1).isEmpty()) {
+            return;
+        }
         kept.keep(herd, hash(headings), mapping.kind(), mapping.toJson(headings), keyId, clock.instant());
     }
 
     /** For that kind of record. */
     public Optional<FileMapping> of(HerdRow herd, List<String> headings, String kind) {
-        return kept.of(herd, hash(headings), kind).map(row -> FileMapping.ofJson(row.content, headings));
+        return find(headings, hash -> kept.of(herd, hash, kind));
     }
 
     /** The last, for whichever kind. */
     public Optional<FileMapping> latest(HerdRow herd, List<String> headings) {
-        return kept.latest(herd, hash(headings)).map(row -> FileMapping.ofJson(row.content, headings));
+        return find(headings, hash -> kept.latest(herd, hash));
+    }
+
+    /** What was said of the file; of a table of refused rows, what was said of the file they were refused of. */
+    private static Optional<FileMapping> find(List<String> headings, Function<String, Optional<FileMappingRow>> find) {
+        Optional<FileMapping> own = find.apply(hash(headings)).map(row -> FileMapping.ofJson(row.content, headings));
+        return own.isPresent() || !RefusedRows.areHeadingsOfOne(headings)
+                ? own
+                : find.apply(hash(RefusedRows.headingsOfFile(headings)))
+                        .map(row -> FileMapping.ofJson(row.content, headings).withHeading());
     }
 
     /** The same for the same names in any order. */

@@ -12,10 +12,11 @@ import java.util.List;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import org.pailbook.records.exchange.CsvTable;
 
 /** Reads a text file as a table, line by line; the separator is the one that parts its first lines most evenly. */
 final class TextTable implements AutoCloseable {
-    /** One row of it. */
+    /** One row of it, without the mark our own tables put before what looks like a formula. */
     record Row(int line, List<String> cells) {}
 
     static final int MOST_COLUMNS = 200;
@@ -89,7 +90,7 @@ final class TextTable implements AutoCloseable {
             int line = (int) parser.getCurrentLineNumber();
             List<String> cells = new ArrayList<>(record.size());
             for (String cell : record) {
-                cells.add(cell.strip());
+                cells.add(CsvTable.withoutMark(cell.strip()));
             }
             return new Row(line, cells);
         } catch (UncheckedIOException | IllegalStateException broken) {

@@ -1,4 +1,4 @@
-package org.pailbook.lactation.figure;
+package org.pailbook.lactation.sentence;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;

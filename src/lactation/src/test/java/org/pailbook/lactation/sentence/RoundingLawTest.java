@@ -1,4 +1,4 @@
-package org.pailbook.lactation.figure;
+package org.pailbook.lactation.sentence;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
