@@ -322,7 +322,23 @@ class WeighDayContractTest {
         herd.post("milk-uses", "{\"date\":\"" + DAY + "\",\"purpose\":\"calves\",\"milkKg\":4}")
                 .expecting(201);
         assertThat(browser().get(page(herd, "/total?asOf=" + DAY)).asString())
-                .contains("Used besides the tank: 4.0\u00a0kg", "-9.6", "explain it before the test is held against");
+                .contains("Used besides the tank: 4.0\u00a0kg", "-9.6")
+                // one cow is not weighed and one has half her milk: the difference tells nothing of the weights
+                .doesNotContain("explain it before the test is held against");
+        form(
+                herd,
+                "milkings=2&c." + cows.get("10") + ".am=12&c." + cows.get("10") + ".pm=11&c." + cows.get("007")
+                        + ".am=10&c." + cows.get("007") + ".pm=9");
+        herd.post("milk-uses", "{\"date\":\"" + DAY + "\",\"purpose\":\"calves\",\"milkKg\":34}")
+                .expecting(200);
+        // all weighed, 69 kg; accounted for are 39.14 and 34 kg, and (69 - 73.14) / 73.14 is -5.7 %
+        assertThat(browser().get(page(herd, "/total?asOf=" + DAY)).asString())
+                .contains("-5.7", "explain it before the test is held against");
+        herd.post("tank-pickups", "{\"tank\":\"second\",\"pickedUpAt\":\"2025-11-13T06:40:00Z\",\"milkLitres\":1}")
+                .expecting(201);
+        // two amounts: neither alone is the milk of the day
+        assertThat(browser().get(page(herd, "/total?asOf=" + DAY)).asString())
+                .doesNotContain("explain it before", "test day is suspect");
     }
 
     @Test

@@ -94,9 +94,8 @@ public final class HerdStandards {
         Objects.requireNonNull(reference, "reference");
         Objects.requireNonNull(rules, "rules");
         record Taught(HerdLactation lactation, UsableTests tests) {}
-        // each lactation by itself is most of the work, and any processor may do it; they are added up in order, so
-        // that
-        // figures do not depend on who was first
+        // each lactation by itself is most of the work, and any processor may do it;
+        // they are added up in order, so that figures do not depend on who was first
         List<Taught> taught = history.parallelStream()
                 .map(one -> new Taught(one, UsableTests.of(one.lactation(), asOf)))
                 .filter(one -> !one.tests().isEmpty())

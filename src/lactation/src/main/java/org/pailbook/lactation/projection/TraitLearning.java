@@ -113,6 +113,10 @@ final class TraitLearning {
         if (own != null) {
             return learned(breed, parity, month, mean(group, animal, own));
         }
+        if (!byGroup.containsKey(group) && LactationStandards.breedGroup(breed).isEmpty()) {
+            // any text may stand for a breed: what nobody is recorded with is not kept
+            return learned(breed, parity, month, mean(group, "", Map.of()));
+        }
         HerdMean mean = forNewCow.computeIfAbsent(group, name -> mean(name, "", Map.of()));
         return forNewCowOfMonth.computeIfAbsent(group + month, unused -> learned(breed, parity, month, mean));
     }
@@ -120,7 +124,8 @@ final class TraitLearning {
     private LactationStandard learned(String breed, int parity, int month, HerdMean mean) {
         String group = group(breed, parity);
         LactationStandard start = reference.forCow(breed, parity, trait);
-        DailySpread pattern = patterns.computeIfAbsent(group, unused -> pattern(start));
+        DailySpread pattern =
+                byGroup.containsKey(group) ? patterns.computeIfAbsent(group, unused -> pattern(start)) : pattern(start);
         double[] season = CalvingSeason.ofMonth(month);
         LactationStandard standard = mean.standard(start, pattern, group, season);
         double shift = mean.seasonShift(start, season);

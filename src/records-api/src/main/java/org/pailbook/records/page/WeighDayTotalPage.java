@@ -2,6 +2,7 @@ package org.pailbook.records.page;
 
 import java.time.format.DateTimeFormatter;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.pailbook.lactation.finding.Finding;
@@ -48,11 +49,19 @@ record WeighDayTotalPage(Shown shown, int inMilk, int weighed, int inPart, Strin
                         ? PageWords.with(
                                 "total.litres", Shown.number(amount.milkLitres().getAsDouble(), 0), weight)
                         : weight,
-                gap.map(one -> String.format(java.util.Locale.ENGLISH, "%+.1f", one.percent()))
+                gap.map(one -> String.format(Locale.ENGLISH, "%+.1f", one.percent()))
                         .orElse(Shown.NONE),
-                gap.flatMap(TankGap::finding)
+                gap.filter(one -> isComparable(total))
+                        .flatMap(TankGap::finding)
                         .flatMap(Finding::saidSeen)
                         .map(seen -> Said.in(seen, shown))
                         .orElse(""));
+    }
+
+    /** With a cow not weighed, or milk in two amounts, a difference says nothing about the weights. */
+    private static boolean isComparable(DayTotal total) {
+        return total.cowsWeighed() == total.cowsInMilk()
+                && total.cowsInPart() == 0
+                && total.tank().size() == 1;
     }
 }

@@ -31,15 +31,15 @@ public class CowRecords {
 
     private static final MilkingShares NO_SHARES = MilkingShares.ofSums(0, 0, 0, EQUAL_HALVES);
 
-    /** Some 5 kB each, so 20 MB at most: pages and lists of one state of a herd read it once. Ours. */
+    /** Some 5 kB each with {@link #TEST_DAYS_OF_ONE} (measured), so 60 MB at most: pages and lists of one state of a herd read it once. Ours. */
     private static final int MOST_ANIMALS_KEPT = 12_000;
+
+    /** An animal with more test days counts as several: daily milkings of a year take fifty times the room. */
+    private static final int TEST_DAYS_OF_ONE = 30;
 
     private static final int MOST_HERDS_KEPT = 64;
 
-    private final KeptByState<Herd> kept = new KeptByState<>(
-            MOST_HERDS_KEPT,
-            MOST_ANIMALS_KEPT,
-            herd -> Math.max(1, herd.animals().size()));
+    private final KeptByState<Herd> kept = new KeptByState<>(MOST_HERDS_KEPT, MOST_ANIMALS_KEPT, Herd::weight);
     private final EntityManager entities;
     private final KnownAnimals animals;
     private final CowEvents events;
@@ -64,12 +64,19 @@ public class CowRecords {
     }
 
     /** Animals of a herd and what is recorded of each, in the same order. */
-    private record Herd(List<AnimalRow> animals, List<CowRecord> records) {}
+    private record Herd(List<AnimalRow> animals, List<CowRecord> records, int weight) {
+        static Herd of(List<AnimalRow> animals, List<CowRecord> records) {
+            int testDays = records.stream()
+                    .mapToInt(record -> record.history().testDays().size())
+                    .sum();
+            return new Herd(List.copyOf(animals), records, 1 + animals.size() + testDays / TEST_DAYS_OF_ONE);
+        }
+    }
 
     private Herd whole(HerdRow herd, LocalDate asOf) {
         return kept.of(herd, asOf, () -> {
             List<AnimalRow> all = animals.page(herd, "", Integer.MAX_VALUE, false);
-            return new Herd(List.copyOf(all), assemble(all, null, herd, asOf));
+            return Herd.of(all, assemble(all, null, herd, asOf));
         });
     }
 
