@@ -54,6 +54,14 @@ public class Animals implements PanacheRepositoryBase<AnimalRow, String> {
                 parameters(herdId, lastChange, selection));
     }
 
+    List<String> ids(String herdId, long lastChange, KnownAnimals.Selection selection) {
+        return find(
+                        "select id from AnimalRow where herdId = :herd and changeSeq + 0 <= :last" + where(selection),
+                        parameters(herdId, lastChange, selection))
+                .project(String.class)
+                .list();
+    }
+
     private static String where(KnownAnimals.Selection selection) {
         return (selection.includeWithdrawn() ? "" : " and withdrawn = false")
                 + (selection.bornBy() == null ? "" : " and (birthDate is null or birthDate <= :bornBy)");

@@ -10,6 +10,7 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.pailbook.lactation.testday.TestDay;
 
@@ -46,7 +47,7 @@ class CowEvents {
                 .getResultList()) {
             found.add(Weighed.of(TestDayRow.of(row)));
         }
-        List<TestDayRow> replaced = replaced(TestDayRow.class, herd, onlyAnimals, asOf);
+        List<TestDayRow> replaced = replaced(TestDayRow.class, herd, found, Weighed::id, onlyAnimals, asOf);
         if (!replaced.isEmpty()) {
             replaced.forEach(row -> found.add(Weighed.of(row)));
             found.sort(Comparator.comparing(Weighed::animalId).thenComparing(Weighed::date));
@@ -60,7 +61,7 @@ class CowEvents {
         List<E> found = select("", kind, kind, herd, onlyAnimals, asOf)
                 .setHint(READ_ONLY, true)
                 .getResultList();
-        List<E> replaced = replaced(kind, herd, onlyAnimals, asOf);
+        List<E> replaced = replaced(kind, herd, found, event -> event.id, onlyAnimals, asOf);
         if (!replaced.isEmpty()) {
             found = new ArrayList<>(found);
             found.addAll(replaced);
@@ -88,10 +89,15 @@ class CowEvents {
         return onlyAnimals == null ? query : query.setParameter("animals", onlyAnimals);
     }
 
-    /** Versions that held at the last change the herd's row names and were replaced since. */
-    private <E extends AnimalEvent> List<E> replaced(
-            Class<E> kind, HerdRow herd, Collection<String> onlyAnimals, LocalDate asOf) {
-        return versions.replacedSince(kind, herd).stream()
+    /** Versions that held at the last change the herd's row names and were replaced since, besides those read before. */
+    private <E extends AnimalEvent, R> List<E> replaced(
+            Class<E> kind,
+            HerdRow herd,
+            List<R> read,
+            Function<R, String> id,
+            Collection<String> onlyAnimals,
+            LocalDate asOf) {
+        return versions.replacedSince(kind, herd, read, id).stream()
                 .filter(event -> !event.withdrawn && !event.date.isAfter(asOf))
                 .filter(event -> onlyAnimals == null || onlyAnimals.contains(event.animalId))
                 .toList();

@@ -91,10 +91,10 @@ public class Events {
                     .setParameter("afterId", selection.after().id());
         }
         List<E> found = new ArrayList<>(query.setMaxResults(most).getResultList());
-        versions.replacedSince(kind, herd).stream()
+        found.addAll(versions.replacedSince(kind, herd, found, event -> event.id).stream()
                 .filter(selection::holds)
                 .filter(selection::isAfter)
-                .forEach(found::add);
+                .toList());
         found.sort(Comparator.comparing((E event) -> event.date).thenComparing(event -> event.id));
         return found.size() > most ? found.subList(0, most) : found;
     }
@@ -122,13 +122,20 @@ public class Events {
 
     /** How many records there are, on this page and all others. */
     public <E extends DatedRecord> long count(Class<E> kind, HerdRow herd, Selection selection) {
-        TypedQuery<Long> query =
-                entities.createQuery("select count(*) from " + kind.getSimpleName() + selection.where(), Long.class);
+        return versions.count(
+                kind,
+                herd,
+                () -> selected("count(*)", Long.class, kind, herd, selection).getSingleResult(),
+                () -> selected("id", String.class, kind, herd, selection).getResultList(),
+                selection::holds);
+    }
+
+    private <T> TypedQuery<T> selected(
+            String what, Class<T> answered, Class<?> kind, HerdRow herd, Selection selection) {
+        TypedQuery<T> query =
+                entities.createQuery("select " + what + " from " + kind.getSimpleName() + selection.where(), answered);
         selection.fill(query, herd);
-        return query.getSingleResult()
-                + versions.replacedSince(kind, herd).stream()
-                        .filter(selection::holds)
-                        .count();
+        return query;
     }
 
     /** All records in force up to a day, by day and id, some at a time. */

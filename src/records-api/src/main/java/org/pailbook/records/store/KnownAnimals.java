@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
-import java.util.stream.Stream;
 
 /** The animals of a herd as they were known at the last change its row names. */
 @ApplicationScoped
@@ -44,21 +43,22 @@ public class KnownAnimals {
     /** The same of those selected. */
     public List<AnimalRow> page(HerdRow herd, String afterId, int most, Selection selection) {
         List<AnimalRow> found = new ArrayList<>(animals.page(herd.id, herd.changeSeq, afterId, most, selection));
-        replacedSince(herd, selection)
+        found.addAll(versions.replacedSince(AnimalRow.class, herd, found, animal -> animal.id).stream()
+                .filter(selection::holds)
                 .filter(animal -> animal.id.compareTo(afterId) > 0)
-                .forEach(found::add);
+                .toList());
         found.sort(Comparator.comparing(animal -> animal.id));
         return found.size() > most ? found.subList(0, most) : found;
     }
 
     /** How many there are. */
     public long count(HerdRow herd, Selection selection) {
-        return animals.count(herd.id, herd.changeSeq, selection)
-                + replacedSince(herd, selection).count();
-    }
-
-    private Stream<AnimalRow> replacedSince(HerdRow herd, Selection selection) {
-        return versions.replacedSince(AnimalRow.class, herd).stream().filter(selection::holds);
+        return versions.count(
+                AnimalRow.class,
+                herd,
+                () -> animals.count(herd.id, herd.changeSeq, selection),
+                () -> animals.ids(herd.id, herd.changeSeq, selection),
+                selection::holds);
     }
 
     /** One animal by our id, whether or not its record was withdrawn. */

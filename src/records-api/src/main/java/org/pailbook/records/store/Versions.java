@@ -10,13 +10,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.function.LongSupplier;
+import java.util.function.Predicate;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 
 /**
  * The versions of records that were replaced.
  *
  * <p>A change moves a version from its kind's table to that of replaced versions. Whoever reads both therefore reads the kind's table
- * first: a version may then be met twice, but never be missed.
+ * first: a version may then be met twice, but never be missed, and the methods here that are told what was read leave out the second.
  */
 @ApplicationScoped
 public class Versions {
@@ -98,6 +102,43 @@ public class Versions {
                 .stream()
                 .map(version -> kind.cast(kept.restore(version)))
                 .toList();
+    }
+
+    /**
+     * The same besides those that were read from the kind's table just before and changed meanwhile.
+     *
+     * @param read what was read, {@code id} of each the record's
+     */
+    public <E extends StoredRecord, R> List<E> replacedSince(
+            Class<E> kind, HerdRow herd, Collection<R> read, Function<R, String> id) {
+        List<E> replaced = replacedSince(kind, herd);
+        if (replaced.isEmpty()) {
+            return replaced;
+        }
+        Set<String> known = read.stream().map(id).collect(Collectors.toSet());
+        return replaced.stream().filter(one -> !known.contains(one.id)).toList();
+    }
+
+    /**
+     * How many records of a kind there were at the last change the herd's row names.
+     *
+     * @param counted how many of them the kind's table has now
+     * @param ids their ids
+     * @param holds which of the versions replaced since are among them
+     */
+    public <E extends StoredRecord> long count(
+            Class<E> kind, HerdRow herd, LongSupplier counted, Supplier<List<String>> ids, Predicate<E> holds) {
+        long before = counted.getAsLong();
+        List<E> replaced = replacedSince(kind, herd);
+        // none has left the table between: it only loses versions of that state
+        if (replaced.isEmpty() || counted.getAsLong() == before) {
+            return before + replaced.stream().filter(holds).count();
+        }
+        List<String> now = ids.get();
+        return now.size()
+                + replacedSince(kind, herd, now, id -> id).stream()
+                        .filter(holds)
+                        .count();
     }
 
     /** Of these records, the versions that were withdrawals and were followed by another version. */
