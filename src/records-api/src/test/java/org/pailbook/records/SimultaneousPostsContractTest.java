@@ -53,4 +53,21 @@ class SimultaneousPostsContractTest {
         Answer changes = herd.get("/changes?after=0&limit=1000").expecting(200);
         assertThat(changes.countAt("/nextAfter")).isEqualTo(10 + 200);
     }
+
+    @Test
+    void aRefusedRowDoesNotHinderAGoodOneOfTheSameRequest() {
+        TestHerd herd = TestHerd.make().withAnimal("A").withAnimal("B", ",\"birthDate\":\"2022-03-01\"");
+        // the first of each is refused, one for its reasons and one for a day before her birth, so the second is not
+        // the second one
+        String departures = "{\"animal\":" + TestHerd.animal("A")
+                + ",\"date\":\"2024-05-01\",\"kind\":\"sale\",\"secondReason\":\"age\"}\n"
+                + "{\"animal\":" + TestHerd.animal("A") + ",\"date\":\"2024-06-01\",\"kind\":\"sale\"}\n";
+        Answer left = herd.bulk("departures", TestHerd.NDJSON, departures).expecting(200);
+        assertThat(left.countAt("/created")).as(left.text()).isEqualTo(1);
+        assertThat(left.countAt("/refused")).isEqualTo(1);
+        String calvings = "{\"animal\":" + TestHerd.animal("B") + ",\"date\":\"2022-02-01\",\"parity\":2}\n"
+                + "{\"animal\":" + TestHerd.animal("B") + ",\"date\":\"2022-08-01\",\"parity\":2}\n";
+        Answer calved = herd.bulk("calvings", TestHerd.NDJSON, calvings).expecting(200);
+        assertThat(calved.countAt("/created")).as(calved.text()).isEqualTo(1);
+    }
 }

@@ -105,7 +105,11 @@ public final class CalvingKind extends EventKind<CalvingRow> {
         surroundings
                 .lastOnOrBefore(DryOffRow.class, record.animalId, record.date.minusDays(1))
                 .ifPresent(driedOff -> DryPeriod.check(posted, dayMember(), driedOff, record.date, surroundings));
-        surroundings.noteCalving(record.animalId, record.date, replacedId);
+    }
+
+    @Override
+    protected void noteTaken(CalvingRow taken, CalvingRow replaced, Surroundings surroundings) {
+        surroundings.noteCalving(taken.animalId, taken.date, replaced == null ? null : replaced.id);
     }
 
     private static void warnOfShortInterval(Posted<CalvingRow> posted, long apartDays, LocalDate other) {

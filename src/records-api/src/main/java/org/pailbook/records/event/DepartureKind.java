@@ -58,7 +58,6 @@ public final class DepartureKind extends EventKind<DepartureRow> {
     @Override
     protected void checkDetails(Posted<DepartureRow> posted, DepartureRow replaced, Surroundings surroundings) {
         DepartureRow record = posted.record();
-        String replacedId = replaced == null ? null : replaced.id;
         surroundings
                 .departureBefore(record.animalId, record.date)
                 .filter(left -> replaced == null || !left.equals(replaced.date))
@@ -75,8 +74,12 @@ public final class DepartureKind extends EventKind<DepartureRow> {
                     .expecting("at least " + record.date));
         }
         checkReasons(posted);
-        surroundings.noteReturn(record.animalId, record.date, record.returnedOn);
-        surroundings.noteDeparture(record.animalId, record.date, replacedId);
+    }
+
+    @Override
+    protected void noteTaken(DepartureRow taken, DepartureRow replaced, Surroundings surroundings) {
+        surroundings.noteReturn(taken.animalId, taken.date, taken.returnedOn);
+        surroundings.noteDeparture(taken.animalId, taken.date, replaced == null ? null : replaced.id);
     }
 
     /** One after the other, and each once. */

@@ -6,8 +6,6 @@ public enum IntakeMode {
     STORE_GOOD_ROWS,
     /** All rows, or none if any has an error. */
     ALL_OR_NOTHING,
-    /** Every row without an error, or none if a row has to do with another one: rows of several requests. */
-    SEPARATE_POSTS,
     /** Nothing; the outcomes tell what would happen. */
     DRY_RUN
 }

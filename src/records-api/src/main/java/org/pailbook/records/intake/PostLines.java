@@ -2,6 +2,7 @@ package org.pailbook.records.intake;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.concurrent.ConcurrentHashMap;
@@ -10,7 +11,7 @@ import java.util.concurrent.ConcurrentMap;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Function;
-import java.util.stream.Collectors;
+import org.jboss.logging.Logger;
 import org.pailbook.records.problem.Problem;
 import org.pailbook.records.problem.ProblemCode;
 import org.pailbook.records.store.StoredRecord;
@@ -18,10 +19,13 @@ import org.pailbook.records.store.StoredRecord;
 /**
  * Lines in which single posts wait for their turn. Whoever comes to the head stores those behind as well, in one transaction, so that one lock
  * of the herd and one commit serve all that waited while another was storing. Nobody is answered before that commit; where the rows have to do
- * with one another, or storing them together fails, each is stored by itself, in order.
+ * with one another, or storing them together fails, each is stored by itself, in order. If that fails again and again it is not the rows, and
+ * those left are told the same at once instead of waiting for it one after the other.
  */
 final class PostLines {
+    private static final Logger LOG = Logger.getLogger(PostLines.class);
     private static final int MOST_TOGETHER = 64;
+    private static final int MOST_FAILURES_IN_A_ROW = 2;
     private static final long LONGEST_WAIT_SECONDS = 30;
 
     /** Whose posts wait in one line. */
@@ -37,9 +41,10 @@ final class PostLines {
 
     private final ConcurrentMap<Place, Line<?>> lines = new ConcurrentHashMap<>();
 
-    /** @param storing stores rows in one transaction and tells their outcomes in order; none if they have to do with one another */
-    <E extends StoredRecord> RowOutcome<E> take(
-            Place place, PostedRow row, Function<List<PostedRow>, List<RowOutcome<E>>> storing) {
+    /** Stores rows in one transaction and tells their outcomes in order; nothing is stored if they have to do with one another. */
+    interface Storing<E extends StoredRecord> extends Function<List<PostedRow>, Optional<List<RowOutcome<E>>>> {}
+
+    <E extends StoredRecord> RowOutcome<E> take(Place place, PostedRow row, Storing<E> storing) {
         Line<E> line = enter(place);
         try {
             Waiting<E> mine = new Waiting<>(row, new CompletableFuture<>());
@@ -67,8 +72,7 @@ final class PostLines {
         }
     }
 
-    private static <E extends StoredRecord> void storeTogether(
-            Line<E> line, Function<List<PostedRow>, List<RowOutcome<E>>> storing) {
+    private static <E extends StoredRecord> void storeTogether(Line<E> line, Storing<E> storing) {
         List<Waiting<E>> group = new ArrayList<>();
         while (group.size() < MOST_TOGETHER && !line.waiting.isEmpty()) {
             Waiting<E> next = line.waiting.poll();
@@ -76,31 +80,49 @@ final class PostLines {
                 group.add(next);
             }
         }
-        if (group.size() < 2 || !storedAsOne(group, storing)) {
-            group.forEach(one -> storeAlone(one, storing));
+        try {
+            if (group.size() < 2 || !storedAsOne(group, storing)) {
+                storeEach(group, storing);
+            }
+        } finally {
+            // whatever happened here, nobody waits for ever
+            group.forEach(one -> one.outcome.completeExceptionally(new IllegalStateException("not stored")));
         }
     }
 
-    private static <E extends StoredRecord> boolean storedAsOne(
-            List<Waiting<E>> group, Function<List<PostedRow>, List<RowOutcome<E>>> storing) {
-        List<RowOutcome<E>> outcomes;
+    private static <E extends StoredRecord> boolean storedAsOne(List<Waiting<E>> group, Storing<E> storing) {
+        Optional<List<RowOutcome<E>>> outcomes;
         try {
-            outcomes = storing.apply(group.stream().map(Waiting::row).collect(Collectors.toList()));
-        } catch (RuntimeException | Error together) {
-            return false; // each is tried by itself, and told what is wrong with it
+            outcomes = storing.apply(group.stream().map(Waiting::row).toList());
+        } catch (RuntimeException together) {
+            LOG.warnf("%d posts could not be stored together and are stored one by one: %s", group.size(), together);
+            return false;
         }
-        for (int i = 0; i < outcomes.size(); i++) {
-            group.get(i).outcome.complete(outcomes.get(i));
-        }
-        return !outcomes.isEmpty();
+        outcomes.ifPresent(stored -> {
+            for (int i = 0; i < group.size(); i++) {
+                group.get(i).outcome.complete(stored.get(i));
+            }
+        });
+        return outcomes.isPresent();
     }
 
-    private static <E extends StoredRecord> void storeAlone(
-            Waiting<E> one, Function<List<PostedRow>, List<RowOutcome<E>>> storing) {
-        try {
-            one.outcome.complete(storing.apply(List.of(one.row)).get(0));
-        } catch (RuntimeException | Error failed) {
-            one.outcome.completeExceptionally(failed);
+    private static <E extends StoredRecord> void storeEach(List<Waiting<E>> group, Storing<E> storing) {
+        int failures = 0;
+        for (int i = 0; i < group.size(); i++) {
+            Waiting<E> one = group.get(i);
+            try {
+                one.outcome.complete(
+                        storing.apply(List.of(one.row)).orElseThrow().get(0));
+                failures = 0;
+            } catch (RuntimeException failed) {
+                failures++;
+                List<Waiting<E>> told =
+                        failures < MOST_FAILURES_IN_A_ROW ? List.of(one) : group.subList(i, group.size());
+                told.forEach(waiting -> waiting.outcome.completeExceptionally(failed));
+                if (told.size() > 1) {
+                    return;
+                }
+            }
         }
     }
 

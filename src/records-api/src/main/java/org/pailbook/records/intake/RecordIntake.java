@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.hibernate.StatelessSession;
+import org.pailbook.records.store.AnimalEvent;
 import org.pailbook.records.store.ChangeTurn;
 import org.pailbook.records.store.HerdRow;
 import org.pailbook.records.store.StoredRecord;
@@ -48,7 +49,7 @@ public class RecordIntake {
      * @param writtenBy id of the caller's key
      * @param mode whether anything is stored when some or all rows are in error
      * @param memory what the request has read before
-     * @return one outcome for each row, in the order posted; none if separate posts had to do with one another
+     * @return one outcome for each row, in the order posted
      */
     public <E extends StoredRecord> List<RowOutcome<E>> take(
             RecordKind<E> kind,
@@ -67,10 +68,23 @@ public class RecordIntake {
             Settlement<E> settlement = settle(session, kind, herd, turn, posted, null, memory);
             boolean rejected = mode == IntakeMode.ALL_OR_NOTHING
                     && settlement.outcomes().stream().anyMatch(row -> row.outcome() == Outcome.REFUSED);
-            boolean entangled = mode == IntakeMode.SEPARATE_POSTS && settlement.isEntangled();
-            boolean stored = mode != IntakeMode.DRY_RUN && !rejected && !entangled;
+            boolean stored = mode != IntakeMode.DRY_RUN && !rejected;
             memory.taken(kind, stored ? settlement.write(session, herd, writtenBy, turn) : turn.lastChange());
-            return entangled ? List.of() : settlement.outcomes();
+            return settlement.outcomes();
+        });
+    }
+
+    /** Rows of several requests: the good ones are stored, or none and empty if a row has to do with another one. */
+    private <E extends StoredRecord> Optional<List<RowOutcome<E>>> takeSeparate(
+            RecordKind<E> kind, HerdRow herd, String writtenBy, List<Posted<E>> posted) {
+        return gate.write(session -> {
+            ChangeTurn turn = WriteGate.lockForChange(session, herd.id, clock.instant());
+            Settlement<E> settlement = settle(session, kind, herd, turn, posted, null, new HerdMemory());
+            if (settlement.isEntangled()) {
+                return Optional.empty();
+            }
+            settlement.write(session, herd, writtenBy, turn);
+            return Optional.of(settlement.outcomes());
         });
     }
 
@@ -98,15 +112,21 @@ public class RecordIntake {
         Settlement<E> settlement = new Settlement<>(kind, before);
         LimitsOnDemand limits = new LimitsOnDemand(session, herd);
         for (Posted<E> row : posted) {
+            E replaced = known;
             if (!row.isRefused()) {
                 row.heldAgainst(limits);
-                E replaced = known == null ? before.of(row).stream().findFirst().orElse(null) : known;
+                if (known == null) {
+                    replaced = before.of(row).stream().findFirst().orElse(null);
+                }
                 kind.check(row, replaced, surroundings);
             }
             if (known == null) {
                 settlement.settle(row);
             } else {
                 settlement.settleFor(row, known);
+            }
+            if (!row.isRefused()) {
+                kind.noteTaken(row.record, replaced, surroundings);
             }
         }
         return settlement;
@@ -141,8 +161,8 @@ public class RecordIntake {
     private static <E extends StoredRecord> TreeSet<String> animalIds(List<Posted<E>> rows) {
         return rows.stream()
                 .map(row -> row.record)
-                .filter(org.pailbook.records.store.AnimalEvent.class::isInstance)
-                .map(record -> ((org.pailbook.records.store.AnimalEvent) record).animalId)
+                .filter(AnimalEvent.class::isInstance)
+                .map(record -> ((AnimalEvent) record).animalId)
                 .filter(Objects::nonNull)
                 .collect(Collectors.toCollection(TreeSet::new));
     }
@@ -181,14 +201,8 @@ public class RecordIntake {
                 new PostLines.Place(kind.name(), herd.id, writtenBy),
                 row,
                 rows -> rows.size() == 1
-                        ? List.of(takeAlone(kind, herd, writtenBy, rows.get(0)))
-                        : take(
-                                kind,
-                                herd,
-                                writtenBy,
-                                read(kind, herd, rows),
-                                IntakeMode.SEPARATE_POSTS,
-                                new HerdMemory()));
+                        ? Optional.of(List.of(takeAlone(kind, herd, writtenBy, rows.get(0))))
+                        : takeSeparate(kind, herd, writtenBy, read(kind, herd, rows)));
     }
 
     private <E extends StoredRecord> RowOutcome<E> takeAlone(

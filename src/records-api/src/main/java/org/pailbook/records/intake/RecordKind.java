@@ -53,8 +53,11 @@ public abstract class RecordKind<E extends StoredRecord> implements KeptKind<E> 
      */
     protected abstract void writeContent(E record, ObjectNode content);
 
-    /** Notes what is wrong or odd about a record that could be read, and lets later rows see it. */
+    /** Notes what is wrong or odd about a record that could be read. */
     protected abstract void check(Posted<E> posted, E replaced, Surroundings surroundings);
+
+    /** Lets later rows see a record that was taken. */
+    protected void noteTaken(E taken, E replaced, Surroundings surroundings) {}
 
     /** Whether each record names one animal by the member {@code animal}. */
     protected abstract boolean namesAnimal();

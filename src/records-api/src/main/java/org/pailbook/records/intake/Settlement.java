@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.hibernate.StatelessSession;
 import org.pailbook.records.store.AnimalEvent;
 import org.pailbook.records.store.ChangeTurn;
@@ -30,6 +31,7 @@ final class Settlement<E extends StoredRecord> {
     private final StoredBefore<E> before;
     private final List<RowOutcome<E>> outcomes = new ArrayList<>();
     private final List<Taken<E>> taken = new ArrayList<>();
+    private final List<Posted<E>> refused = new ArrayList<>();
     /** The row taken last for each key, and for the id of each stored record. */
     private final Map<Object, Taken<E>> lastByKey = new HashMap<>();
 
@@ -43,17 +45,33 @@ final class Settlement<E extends StoredRecord> {
         return outcomes;
     }
 
-    /** Whether two rows name the same animal or have a key in common, so that it matters which came first. */
+    /**
+     * Whether two rows, refused or not, name the same animal or have a key in common, so that it matters which came first. A row that moves a
+     * record to another animal has to do with both.
+     */
     boolean isEntangled() {
         Set<String> animals = new HashSet<>();
-        boolean sameAnimal = taken.stream()
-                .map(one -> one.row.record)
-                .anyMatch(record -> record instanceof AnimalEvent event && !animals.add(event.animalId));
-        return sameAnimal
+        return Stream.concat(
+                                taken.stream().map(Settlement::animals),
+                                refused.stream().map(Settlement::animals))
+                        .flatMap(Set::stream)
+                        .anyMatch(animal -> !animals.add(animal))
                 || outcomes.stream()
                         .anyMatch(row -> row.outcome() == Outcome.SUPERSEDED
                                 || row.findings().stream()
                                         .anyMatch(finding -> finding.code().equals("key-conflict")));
+    }
+
+    private static <E extends StoredRecord> Set<String> animals(Taken<E> one) {
+        Set<String> animals = new HashSet<>(animals(one.row));
+        if (one.stored instanceof AnimalEvent event) {
+            animals.add(event.animalId);
+        }
+        return animals;
+    }
+
+    private static <E extends StoredRecord> Set<String> animals(Posted<E> row) {
+        return row.record instanceof AnimalEvent event && event.animalId != null ? Set.of(event.animalId) : Set.of();
     }
 
     /** A row that is to replace that record and no other one. */
@@ -103,6 +121,7 @@ final class Settlement<E extends StoredRecord> {
     }
 
     private void refuse(Posted<E> row) {
+        refused.add(row);
         outcomes.add(RowOutcome.of(row, Outcome.REFUSED, null));
     }
 
