@@ -36,7 +36,7 @@ class Service:
 
     def start(self):
         # more is posted here than any tool would
-        environment = dict(os.environ, PAILBOOK_REQUESTS_PER_MINUTE="0", PAILBOOK_BULKS_PER_MINUTE="0", QUARKUS_HTTP_PORT=str(self.port), QUARKUS_HTTP_HOST="127.0.0.1", PAILBOOK_ADMIN_KEY=KEY)
+        environment = dict(os.environ, PAILBOOK_REQUESTS_PER_MINUTE="0", PAILBOOK_BULKS_PER_MINUTE="0", PAILBOOK_REHEARSAL="false", QUARKUS_HTTP_PORT=str(self.port), QUARKUS_HTTP_HOST="127.0.0.1", PAILBOOK_ADMIN_KEY=KEY)
         with self.log.open("ab") as log:
             self.process = subprocess.Popen(
                 ["java", self.heap, *os.environ.get("PAILBOOK_JAVA_OPTIONS", "").split(), "-jar", self.jar], env=environment, stdin=subprocess.DEVNULL, stdout=log, stderr=log)

@@ -19,7 +19,7 @@ trap '[ -z "$service" ] || kill "$service"; rm -rf "$work"' EXIT
 port=$(python3 -c 'import socket; s = socket.socket(); s.bind(("127.0.0.1", 0)); print(s.getsockname()[1])')
 base=http://127.0.0.1:$port
 key=pages-of-an-invented-herd
-PAILBOOK_DATA=$work/data PAILBOOK_ADMIN_KEY=$key QUARKUS_HTTP_PORT=$port PAILBOOK_REQUESTS_PER_MINUTE=0 PAILBOOK_BULKS_PER_MINUTE=0 \
+PAILBOOK_DATA=$work/data PAILBOOK_ADMIN_KEY=$key QUARKUS_HTTP_PORT=$port PAILBOOK_REQUESTS_PER_MINUTE=0 PAILBOOK_BULKS_PER_MINUTE=0 PAILBOOK_REHEARSAL=false \
     java -Xmx512m -XX:+UseParallelGC -jar "${PAILBOOK_TARGET:-$here/../records-api/target}/quarkus-app/quarkus-run.jar" >"$work/log" &
 service=$!
 until grep -q 'Listening on' "$work/log"; do sleep 0.2; done

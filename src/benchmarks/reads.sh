@@ -18,5 +18,5 @@ if ! command -v wrk >/dev/null; then
 fi
 work=$(mktemp -d)
 trap 'rm -rf "$work"' EXIT
-export PAILBOOK_DATA=$work/data PAILBOOK_REQUESTS_PER_MINUTE=0 PAILBOOK_BULKS_PER_MINUTE=0
+export PAILBOOK_DATA=$work/data PAILBOOK_REQUESTS_PER_MINUTE=0 PAILBOOK_BULKS_PER_MINUTE=0 PAILBOOK_REHEARSAL=false
 python3 "$here/reads.py" "${PAILBOOK_TARGET:-$here/../records-api/target}/quarkus-app/quarkus-run.jar" "$work" "${@:-100 1000 10000}"

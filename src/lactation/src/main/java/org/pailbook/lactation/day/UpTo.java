@@ -1,6 +1,7 @@
 package org.pailbook.lactation.day;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 
@@ -16,11 +17,19 @@ public final class UpTo {
     public static <E> List<E> day(LocalDate day, List<E> events, Function<E, LocalDate> date) {
         for (E event : events) {
             if (date.apply(event).isAfter(day)) {
-                return events.stream()
-                        .filter(one -> !date.apply(one).isAfter(day))
-                        .toList();
+                return withoutLater(day, events, date);
             }
         }
         return events;
+    }
+
+    private static <E> List<E> withoutLater(LocalDate day, List<E> events, Function<E, LocalDate> date) {
+        List<E> known = new ArrayList<>(events.size());
+        for (E event : events) {
+            if (!date.apply(event).isAfter(day)) {
+                known.add(event);
+            }
+        }
+        return List.copyOf(known);
     }
 }

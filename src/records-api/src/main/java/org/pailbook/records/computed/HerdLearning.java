@@ -41,7 +41,7 @@ public class HerdLearning {
                 herd,
                 asOf,
                 () -> HerdKnowledge.ofCows(
-                        records.ofHerd(herd, asOf).stream()
+                        records.ofHerd(herd, asOf).parallelStream()
                                 .map(record -> record.onDay(asOf))
                                 .toList(),
                         asOf));

@@ -2,10 +2,13 @@ package org.pailbook.records.report;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
+import java.io.IOException;
+import java.io.OutputStream;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.pailbook.lactation.figure.Figure;
 import org.pailbook.lactation.figure.Interval;
@@ -18,13 +21,15 @@ import org.pailbook.lactation.summary.CowState;
 import org.pailbook.lactation.testday.AssembledLactation;
 import org.pailbook.lactation.testday.TestDay;
 import org.pailbook.records.computed.HerdCows;
+import org.pailbook.records.computed.InventedHerd;
 import org.pailbook.records.computed.KnownCow;
+import org.pailbook.records.computed.Rehearsed;
 import org.pailbook.records.store.HerdRow;
 import org.pailbook.records.wire.AsOf;
 
 /** What each cow in milk is expected to give in 305 days. */
 @ApplicationScoped
-class ProjectionsReport implements Report<ProjectionsReport.Row> {
+class ProjectionsReport implements Report<ProjectionsReport.Row>, Rehearsed {
     private final HerdCows cows;
 
     @Inject
@@ -201,11 +206,23 @@ class ProjectionsReport implements Report<ProjectionsReport.Row> {
 
     @Override
     public void rows(HerdRow herd, AsOf asOf, Consumer<Row> each) {
+        rows(herd, asOf, Function.identity(), each);
+    }
+
+    @Override
+    public <T> void rows(HerdRow herd, AsOf asOf, Function<Row, T> made, Consumer<T> each) {
         cows.each(
                 herd,
                 asOf.day(),
-                cow -> cow.onDay().state() == CowState.IN_MILK ? Optional.of(Row.of(cow)) : Optional.empty(),
+                cow -> cow.onDay().state() == CowState.IN_MILK
+                        ? Optional.of(made.apply(Row.of(cow)))
+                        : Optional.empty(),
                 each);
+    }
+
+    @Override
+    public void rehearse(InventedHerd herd, AsOf asOf, OutputStream nowhere) throws IOException {
+        writeCsv(herd.row(), asOf, false, nowhere);
     }
 
     @Override

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import org.pailbook.lactation.finding.Finding;
 import org.pailbook.lactation.method.PublishedMethod;
 import org.pailbook.records.exchange.HerdTable;
@@ -24,6 +25,15 @@ interface Report<R> extends HerdTable {
 
     /** Hands on each row, in an order that stays the same while the records do. */
     void rows(HerdRow herd, AsOf asOf, Consumer<R> each);
+
+    /**
+     * What is made of each row, in the same order.
+     *
+     * @param made may be asked on all processors at once, so it must change nothing
+     */
+    default <T> void rows(HerdRow herd, AsOf asOf, Function<R, T> made, Consumer<T> each) {
+        rows(herd, asOf, row -> each.accept(made.apply(row)));
+    }
 
     @Override
     default void writeCsv(HerdRow herd, AsOf asOf, boolean semicolon, OutputStream out) throws IOException {

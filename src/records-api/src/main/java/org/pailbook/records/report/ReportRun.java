@@ -49,17 +49,19 @@ record ReportRun<R>(Report<R> report, HerdRow herd, AsOf asOf) {
         List<Column<R>> columns = columns(report, asOf.day());
         table.begin(columns);
         try {
-            report.rows(herd, asOf, row -> {
-                Object[] cells = new Object[columns.size()];
-                for (int i = 0; i < cells.length; i++) {
-                    cells[i] = columns.get(i).value().apply(row);
-                }
-                write(table, cells);
-            });
+            report.rows(herd, asOf, row -> cells(columns, row), cells -> write(table, cells));
         } catch (UncheckedIOException readerGone) {
             throw readerGone.getCause();
         }
         table.end();
+    }
+
+    private static <R> Object[] cells(List<Column<R>> columns, R row) {
+        Object[] cells = new Object[columns.size()];
+        for (int i = 0; i < cells.length; i++) {
+            cells[i] = columns.get(i).value().apply(row);
+        }
+        return cells;
     }
 
     private static void write(Table table, Object[] cells) {

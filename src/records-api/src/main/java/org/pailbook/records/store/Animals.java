@@ -7,6 +7,7 @@ import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -41,11 +42,14 @@ public class Animals implements PanacheRepositoryBase<AnimalRow, String> {
 
     /** Animals in order of id, after {@code afterId}, with their identifiers; those changed after {@code lastChange} left out. */
     List<AnimalRow> page(String herdId, long lastChange, String afterId, int most, KnownAnimals.Selection selection) {
-        return withIdentifiers(find(
+        List<AnimalRow> found = find(
                         "herdId = :herd and id > :after and changeSeq + 0 <= :last" + where(selection) + " order by id",
                         parameters(herdId, lastChange, selection).and("after", afterId))
+                .withHint(CowEvents.READ_ONLY, true)
                 .page(0, most)
-                .list());
+                .list();
+        // a whole herd's in one query: those of animals left out are few
+        return most == Integer.MAX_VALUE ? withIdentifiers(found, identifiersOfHerd(herdId)) : withIdentifiers(found);
     }
 
     long count(String herdId, long lastChange, KnownAnimals.Selection selection) {
@@ -90,17 +94,26 @@ public class Animals implements PanacheRepositoryBase<AnimalRow, String> {
     }
 
     List<AnimalRow> withIdentifiers(List<AnimalRow> animals) {
-        Map<String, AnimalRow> byId = new LinkedHashMap<>();
-        animals.forEach(animal -> byId.put(animal.id, animal));
-        if (!byId.isEmpty()) {
-            Map<String, List<AnimalIdentifier>> identifiers = new LinkedHashMap<>();
-            identifiersOf(byId.keySet())
-                    .forEach(row -> identifiers
-                            .computeIfAbsent(row.animalId, id -> new ArrayList<>())
-                            .add(row.toIdentifier()));
-            byId.forEach((id, animal) -> animal.identifiers = identifiers.getOrDefault(id, List.of()));
-        }
+        return withIdentifiers(
+                animals, identifiersOf(animals.stream().map(animal -> animal.id).toList()));
+    }
+
+    /** @param identifiers theirs, and maybe those of others, each animal's in order */
+    private static List<AnimalRow> withIdentifiers(List<AnimalRow> animals, List<AnimalIdentifierRow> identifiers) {
+        Map<String, List<AnimalIdentifier>> byAnimal = new HashMap<>();
+        identifiers.forEach(row ->
+                byAnimal.computeIfAbsent(row.animalId, id -> new ArrayList<>(1)).add(row.toIdentifier()));
+        animals.forEach(animal -> animal.identifiers = byAnimal.getOrDefault(animal.id, List.of()));
         return animals;
+    }
+
+    private List<AnimalIdentifierRow> identifiersOfHerd(String herdId) {
+        return entities.createQuery(
+                        "from AnimalIdentifierRow where herdId = :herd order by animalId, placeNo",
+                        AnimalIdentifierRow.class)
+                .setParameter("herd", herdId)
+                .setHint(CowEvents.READ_ONLY, true)
+                .getResultList();
     }
 
     private List<AnimalIdentifierRow> identifiersOf(Collection<String> animalIds) {

@@ -18,7 +18,7 @@ import org.pailbook.lactation.testday.TestDay;
 @ApplicationScoped
 class CowEvents {
     /** Hibernate keeps no second copy of such rows to find changes by: half the memory for a large herd. */
-    private static final String READ_ONLY = "org.hibernate.readOnly";
+    static final String READ_ONLY = "org.hibernate.readOnly";
 
     private final EntityManager entities;
     private final Versions versions;

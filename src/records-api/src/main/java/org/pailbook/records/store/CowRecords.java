@@ -73,6 +73,11 @@ public class CowRecords {
         }
     }
 
+    /** Holds an invented herd, which is in no database, as if it had been read. */
+    public void hold(HerdRow herd, LocalDate asOf, List<AnimalRow> of, List<CowRecord> records) {
+        kept.of(herd, asOf, () -> Herd.of(of, records));
+    }
+
     private Herd whole(HerdRow herd, LocalDate asOf) {
         return kept.of(herd, asOf, () -> {
             List<AnimalRow> all = animals.page(herd, "", Integer.MAX_VALUE, false);

@@ -90,11 +90,17 @@ public class Events {
             query.setParameter("afterDate", selection.after().date())
                     .setParameter("afterId", selection.after().id());
         }
-        List<E> found = new ArrayList<>(query.setMaxResults(most).getResultList());
-        found.addAll(versions.replacedSince(kind, herd, found, event -> event.id).stream()
+        List<E> found =
+                query.setMaxResults(most).setHint(CowEvents.READ_ONLY, true).getResultList();
+        List<E> replaced = versions.replacedSince(kind, herd, found, event -> event.id).stream()
                 .filter(selection::holds)
                 .filter(selection::isAfter)
-                .toList());
+                .toList();
+        if (replaced.isEmpty()) {
+            return found;
+        }
+        found = new ArrayList<>(found);
+        found.addAll(replaced);
         found.sort(Comparator.comparing((E event) -> event.date).thenComparing(event -> event.id));
         return found.size() > most ? found.subList(0, most) : found;
     }

@@ -53,23 +53,61 @@ class HerdMeasureQueries {
     }
 
     /**
+     * What measures are made of besides the cows on the day.
+     *
      * @param records all animals of the herd
-     * @param day the herd on it
-     * @param cows the same animals, in the same order, with what is known of their herd
+     * @param histories of their breeding, in the same order
+     * @param then the measures a year before: they need nothing of today, so that another processor may work them out meanwhile
      */
-    HerdMeasuresView of(HerdRow herd, List<CowRecord> records, HerdOnDay day, List<CowOnDay> cows, LocalDate asOf) {
+    record Recorded(
+            List<CowRecord> records,
+            List<BreedingHistory> histories,
+            List<HerdExit> exits,
+            SettingsInForce settings,
+            CompletableFuture<DayMeasures> then) {
+
+        private BreedingSettings bred() {
+            return settings.breeding();
+        }
+
+        private CellCountCut cut() {
+            return settings.highFrom(OptionalInt.empty());
+        }
+    }
+
+    /** @param records all animals of the herd */
+    Recorded read(HerdRow herd, List<CowRecord> records, LocalDate asOf) {
+        return read(herd, records, breeding.histories(herd, records, asOf), asOf);
+    }
+
+    /** The same where their breeding is known. */
+    Recorded read(HerdRow herd, List<CowRecord> records, List<BreedingHistory> histories, LocalDate asOf) {
         LocalDate before = asOf.minusDays(DayMeasures.YEAR_DAYS);
         List<HerdExit> exits = exits(herd, asOf);
         SettingsInForce inForce = settings.on(herd, asOf);
         BreedingSettings bred = inForce.breeding();
         CellCountCut cut = inForce.highFrom(OptionalInt.empty());
-        List<BreedingHistory> histories = breeding.histories(herd, records, asOf);
-        // the year before needs nothing of today, so that another processor may work it out meanwhile
-        CompletableFuture<DayMeasures> then =
-                CompletableFuture.supplyAsync(() -> yearBefore(records, histories, exits, bred, cut, before));
-        List<BreedingRecord> today = onDay(records, histories, asOf);
-        DayMeasures now = measures(records, day, cows, today, exits, bred, cut, asOf);
-        return view(now, then.join(), DueByMonth.of(today, bred, asOf), inForce.used(), asOf);
+        return new Recorded(
+                records,
+                histories,
+                exits,
+                inForce,
+                CompletableFuture.supplyAsync(() -> yearBefore(records, histories, exits, bred, cut, before)));
+    }
+
+    /**
+     * @param day the herd on it
+     * @param cows the animals read, in the same order, with what is known of their herd
+     */
+    HerdMeasuresView of(Recorded read, HerdOnDay day, List<CowOnDay> cows, LocalDate asOf) {
+        List<BreedingRecord> today = onDay(read.records(), read.histories(), asOf);
+        DayMeasures now = measures(read.records(), day, cows, today, read.exits(), read.bred(), read.cut(), asOf);
+        return view(
+                now,
+                read.then().join(),
+                DueByMonth.of(today, read.bred(), asOf),
+                read.settings().used(),
+                asOf);
     }
 
     private static DayMeasures yearBefore(

@@ -1,12 +1,17 @@
 package org.pailbook.records.summary;
 
+import com.fasterxml.jackson.databind.ObjectMapper;
 import io.micrometer.core.annotation.Timed;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.pailbook.lactation.correctedmilk.CorrectedMilkFormulas;
@@ -24,6 +29,8 @@ import org.pailbook.lactation.testday.Lactation;
 import org.pailbook.lactation.testday.TestDay;
 import org.pailbook.lactation.udderhealth.SomaticCellScore;
 import org.pailbook.records.computed.HerdLearning;
+import org.pailbook.records.computed.InventedHerd;
+import org.pailbook.records.computed.Rehearsed;
 import org.pailbook.records.store.AnimalRow;
 import org.pailbook.records.store.CowRecord;
 import org.pailbook.records.store.CowRecords;
@@ -35,19 +42,25 @@ import org.pailbook.records.wire.OrNull;
 
 /** Computes summaries from what is recorded. */
 @ApplicationScoped
-class SummaryQueries {
+class SummaryQueries implements Rehearsed {
     private final CowRecords records;
     private final HerdLearning learning;
     private final HerdMeasureQueries measures;
     private final CowDecisionQueries decisions;
+    private final ObjectMapper mapper;
 
     @Inject
     SummaryQueries(
-            CowRecords records, HerdLearning learning, HerdMeasureQueries measures, CowDecisionQueries decisions) {
+            CowRecords records,
+            HerdLearning learning,
+            HerdMeasureQueries measures,
+            CowDecisionQueries decisions,
+            ObjectMapper mapper) {
         this.records = records;
         this.learning = learning;
         this.measures = measures;
         this.decisions = decisions;
+        this.mapper = mapper;
     }
 
     CowSummaryView ofCow(HerdRow herd, AnimalRow animal, AsOf asOf) {
@@ -95,12 +108,28 @@ class SummaryQueries {
         List<CowRecord> all = records.ofHerd(herd, asOf.day()).stream()
                 .filter(record -> record.isBornBy(asOf.day()))
                 .toList();
-        List<CowOnDay> cows = learning.teach(
-                herd,
-                asOf.day(),
-                all.parallelStream().map(record -> record.onDay(asOf.day())).toList());
+        // the herd is learned on another processor while this one reads the rest
+        CompletableFuture<List<CowOnDay>> taught =
+                CompletableFuture.supplyAsync(() -> learning.teach(herd, asOf.day(), onDay(all, asOf)));
+        HerdMeasureQueries.Recorded read = measures.read(herd, all, asOf.day());
+        return view(herd, asOf, taught.join(), read);
+    }
+
+    @Override
+    public void rehearse(InventedHerd herd, AsOf asOf, OutputStream nowhere) throws IOException {
+        List<CowOnDay> cows = learning.teach(herd.row(), asOf.day(), onDay(herd.records(), asOf));
+        HerdMeasureQueries.Recorded read = measures.read(herd.row(), herd.records(), herd.histories(), asOf.day());
+        nowhere.write(
+                mapper.writeValueAsString(view(herd.row(), asOf, cows, read)).getBytes(StandardCharsets.UTF_8));
+    }
+
+    private static List<CowOnDay> onDay(List<CowRecord> records, AsOf asOf) {
+        return records.parallelStream().map(record -> record.onDay(asOf.day())).toList();
+    }
+
+    private HerdSummaryView view(HerdRow herd, AsOf asOf, List<CowOnDay> cows, HerdMeasureQueries.Recorded read) {
         HerdOnDay day = HerdOnDay.of(cows, asOf.day());
-        List<HerdSummaryView.CowLineView> lines = lines(all, cows, day);
+        List<HerdSummaryView.CowLineView> lines = lines(read.records(), cows, day);
         return new HerdSummaryView(
                 herd.code,
                 herd.name,
@@ -123,7 +152,7 @@ class SummaryQueries {
                 FigureView.of(day.sccOfLastTestDate(), true),
                 FigureView.of(day.meanSomaticCellScore(), true),
                 FigureView.of(day.meanProjection305(), true),
-                measures.of(herd, all, day, cows, asOf.day()),
+                measures.of(read, day, cows, asOf.day()),
                 Stream.concat(
                                 day.lacks().stream(),
                                 day.lastTestDay().map(HerdTestDay::findings).orElse(List.of()).stream())

@@ -141,6 +141,7 @@ final class PackagedRun implements AutoCloseable {
                 jar.toString()));
         command.addAll(List.of(words));
         ProcessBuilder builder = new ProcessBuilder(command).redirectErrorStream(true);
+        builder.environment().put("PAILBOOK_REHEARSAL", "false");
         builder.environment().putAll(environment);
         return builder.start();
     }

@@ -63,6 +63,7 @@ public final class PackagedService implements AutoCloseable {
         builder.environment().put("PAILBOOK_DATA", data.toString());
         builder.environment().put("PAILBOOK_ADMIN_KEY", KEY);
         builder.environment().put("QUARKUS_HTTP_PORT", Integer.toString(port));
+        builder.environment().put("PAILBOOK_REHEARSAL", "false");
         builder.environment().putAll(settings);
         Process process = builder.start();
         StringBuilder said = new StringBuilder();
