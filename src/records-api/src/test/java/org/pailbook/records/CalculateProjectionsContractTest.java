@@ -261,7 +261,7 @@ class CalculateProjectionsContractTest {
                         + "projected_305_milk_kg_low80,projected_305_milk_kg_high80,projected_305_milk_kg_low95,"
                         + "projected_305_milk_kg_high95,reliability,projected_305_fat_kg,projected_305_protein_kg,"
                         + "so_far_milk_kg,method,method_version,findings");
-        assertThat(lines[1]).startsWith("cow0,2,2001-01-10,80,3,").contains("best-prediction-vanraden-1997,2,");
+        assertThat(lines[1]).startsWith("cow0,2,2001-01-10,80,3,").contains("best-prediction-vanraden-1997,3,");
         // the same as JSON, the other two being her history
         List<String> others = new ArrayList<>();
         for (int cow = 1; cow < 3; cow++) {

@@ -51,7 +51,7 @@ public final class BestPrediction implements PublishedMethod {
 
     @Override
     public int version() {
-        return 2;
+        return 3;
     }
 
     @Override
