@@ -277,6 +277,31 @@ class VersionsContractTest {
     }
 
     @Test
+    void identifiersGatherToTenAndEveryVersionShowsItsOwn() {
+        TestHerd herd = TestHerd.make();
+        String id = herd.post("animals", "{\"identifiers\":[" + TestHerd.animal("M0") + "]}")
+                .expecting(201)
+                .textAt("/id");
+        for (int more = 1; more < 10; more++) {
+            herd.post(
+                            "animals",
+                            "{\"identifiers\":[" + TestHerd.animal("M0") + "," + TestHerd.animal("M" + more) + "]}")
+                    .expecting(200);
+        }
+        Answer refused = herd.post(
+                "animals", "{\"identifiers\":[" + TestHerd.animal("M0") + "," + TestHerd.animal("M10") + "]}");
+        assertThat(refused.expecting(422).textAt("/errors/0/code")).isEqualTo("too-many");
+        assertThat(refused.text()).contains("PUT the whole record").contains("/identifiers");
+        herd.getAnimal("M10", "").expecting(404);
+        JsonNode versions =
+                herd.get("/animals/" + id + "/history").expecting(200).at("/items");
+        assertThat(versions).hasSize(10);
+        for (int version = 0; version < 10; version++) {
+            assertThat(versions.get(version).at("/record/identifiers")).hasSize(version + 1);
+        }
+    }
+
+    @Test
     void aHerdGetsAnotherNameOrZoneAndKeepsWhatItHad() {
         TestHerd herd = TestHerd.make();
         assertThat(herd.get("").header("ETag")).contains("\"1\"");

@@ -68,6 +68,16 @@ public final class AnimalKind extends RecordKind<AnimalRow> {
         return record;
     }
 
+    /** However many there are: an earlier limit let more of them gather. */
+    @Override
+    protected void readKept(ObjectNode content, AnimalRow record) {
+        List<AnimalIdentifier> identifiers = new ArrayList<>();
+        content.path("identifiers")
+                .forEach(one -> identifiers.add(new AnimalIdentifier(
+                        one.path("scheme").textValue(), one.path("id").textValue())));
+        record.identifiers = List.copyOf(identifiers);
+    }
+
     private static List<AnimalIdentifier> identifiers(Fields fields) {
         fields.require("identifiers");
         Set<AnimalIdentifier> identifiers = new LinkedHashSet<>();
@@ -134,6 +144,15 @@ public final class AnimalKind extends RecordKind<AnimalRow> {
             // an identifier is how later records find the animal: posting fewer adds to them, it does not take any away
             List<AnimalIdentifier> all = new ArrayList<>(record.identifiers);
             all.addAll(lost);
+            if (all.size() > MOST_IDENTIFIERS) {
+                posted.add(FindingView.error(
+                                "too-many",
+                                posted.pointer("identifiers"),
+                                "with those the animal has it would have more than " + MOST_IDENTIFIERS
+                                        + "; PUT the whole record to take some away")
+                        .seen(Integer.toString(all.size())));
+                return;
+            }
             record.identifiers = List.copyOf(all);
             posted.add(FindingView.info(
                             "identifiers-kept", posted.pointer("identifiers"), "identifiers not posted again are kept")

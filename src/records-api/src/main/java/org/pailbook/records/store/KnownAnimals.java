@@ -9,7 +9,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 
 /** The animals of a herd as they were known at the last change its row names. */
 @ApplicationScoped
@@ -42,8 +44,16 @@ public class KnownAnimals {
 
     /** The same of those selected. */
     public List<AnimalRow> page(HerdRow herd, String afterId, int most, Selection selection) {
-        List<AnimalRow> found = new ArrayList<>(animals.page(herd.id, herd.changeSeq, afterId, most, selection));
-        found.addAll(versions.replacedSince(AnimalRow.class, herd, found, animal -> animal.id).stream()
+        List<AnimalRow> now = animals.page(herd.id, herd.changeSeq, afterId, most, selection);
+        List<AnimalRow> replaced = versions.replacedSince(AnimalRow.class, herd);
+        if (replaced.isEmpty()) {
+            return now;
+        }
+        // in place of an animal that was read and corrected meanwhile too: its identifiers were read later than its row
+        Set<String> ids = replaced.stream().map(animal -> animal.id).collect(Collectors.toSet());
+        List<AnimalRow> found = new ArrayList<>(
+                now.stream().filter(animal -> !ids.contains(animal.id)).toList());
+        found.addAll(replaced.stream()
                 .filter(selection::holds)
                 .filter(animal -> animal.id.compareTo(afterId) > 0)
                 .toList());
@@ -73,10 +83,12 @@ public class KnownAnimals {
     }
 
     private Optional<AnimalRow> asKnown(HerdRow herd, Optional<AnimalRow> now, Predicate<AnimalRow> meant) {
-        return now.filter(animal -> animal.changeSeq <= herd.changeSeq)
-                .or(() -> versions.replacedSince(AnimalRow.class, herd).stream()
-                        .filter(meant)
-                        .findFirst());
+        List<AnimalRow> replaced = versions.replacedSince(AnimalRow.class, herd);
+        return replaced.stream()
+                .filter(meant)
+                .findFirst()
+                .or(() -> now.filter(animal -> animal.changeSeq <= herd.changeSeq)
+                        .filter(animal -> replaced.stream().noneMatch(one -> one.id.equals(animal.id))));
     }
 
     /** The first identifier of each of these animals. */
