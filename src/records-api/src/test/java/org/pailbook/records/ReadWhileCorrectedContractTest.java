@@ -2,6 +2,7 @@ package org.pailbook.records;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import io.quarkus.test.junit.QuarkusTest;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.atomic.AtomicBoolean;
@@ -12,6 +13,9 @@ import org.junit.jupiter.api.Test;
 class ReadWhileCorrectedContractTest {
     private static final int COWS = 150;
     private static final int READINGS = 24;
+    /** Identifiers posted before are kept, and an animal has ten at most. */
+    private static final int NAMES = 4;
+
     private static final String DAY = "?asOf=2025-12-01";
 
     @Test
@@ -43,10 +47,35 @@ class ReadWhileCorrectedContractTest {
         assertThat(corrections.join()).as("corrections while the herd was read").isPositive();
     }
 
+    /** Identifiers lie in a table of their own, which is read after the animals. */
+    @Test
+    void everyAnimalIsShownWithTheIdentifiersItHadWithItsName() {
+        TestHerd herd = TestHerd.make();
+        herd.bulk("animals", TestHerd.NDJSON, animals("first")).expecting(200);
+        AtomicBoolean stop = new AtomicBoolean();
+        CompletableFuture<Integer> corrections = CompletableFuture.supplyAsync(() -> corrected(herd, stop));
+        try {
+            for (int i = 0; i < 4 * READINGS; i++) {
+                for (JsonNode item :
+                        herd.get("/animals?limit=500").expecting(200).at("/items")) {
+                    JsonNode animal = item.get("record");
+                    assertThat(animal.at("/identifiers/1/id").asText())
+                            .as(item.toString())
+                            .isEqualTo(animal.at("/identifiers/0/id").asText() + " "
+                                    + animal.get("name").asText());
+                }
+            }
+        } finally {
+            stop.set(true);
+        }
+        assertThat(corrections.join()).as("corrections while the herd was read").isPositive();
+    }
+
     private static int corrected(TestHerd herd, AtomicBoolean stop) {
         int times = 0;
         while (!stop.get()) {
-            herd.bulk("animals", TestHerd.NDJSON, animals("name " + times)).expecting(200);
+            herd.bulk("animals", TestHerd.NDJSON, animals("name " + times % NAMES))
+                    .expecting(200);
             times++;
         }
         return times;
@@ -57,6 +86,8 @@ class ReadWhileCorrectedContractTest {
         for (int cow = 0; cow < COWS; cow++) {
             animals.append("{\"identifiers\":[")
                     .append(TestHerd.animal("A" + cow))
+                    .append(",")
+                    .append(TestHerd.animal("A" + cow + " " + name))
                     .append("],\"sex\":\"female\",\"name\":\"")
                     .append(name)
                     .append("\"}\n");

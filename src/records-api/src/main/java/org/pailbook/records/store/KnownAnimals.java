@@ -9,7 +9,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 
 /** The animals of a herd as they were known at the last change its row names. */
 @ApplicationScoped
@@ -43,7 +45,12 @@ public class KnownAnimals {
     /** The same of those selected. */
     public List<AnimalRow> page(HerdRow herd, String afterId, int most, Selection selection) {
         List<AnimalRow> found = new ArrayList<>(animals.page(herd.id, herd.changeSeq, afterId, most, selection));
-        found.addAll(versions.replacedSince(AnimalRow.class, herd, found, animal -> animal.id).stream()
+        // identifiers are read after the animals: of one changed between, only the replaced version has those it had
+        // then
+        List<AnimalRow> replaced = versions.replacedSince(AnimalRow.class, herd);
+        Set<String> changed = replaced.stream().map(animal -> animal.id).collect(Collectors.toSet());
+        found.removeIf(animal -> changed.contains(animal.id));
+        found.addAll(replaced.stream()
                 .filter(selection::holds)
                 .filter(animal -> animal.id.compareTo(afterId) > 0)
                 .toList());
@@ -73,10 +80,12 @@ public class KnownAnimals {
     }
 
     private Optional<AnimalRow> asKnown(HerdRow herd, Optional<AnimalRow> now, Predicate<AnimalRow> meant) {
-        return now.filter(animal -> animal.changeSeq <= herd.changeSeq)
-                .or(() -> versions.replacedSince(AnimalRow.class, herd).stream()
-                        .filter(meant)
-                        .findFirst());
+        List<AnimalRow> replaced = versions.replacedSince(AnimalRow.class, herd);
+        return replaced.stream()
+                .filter(meant)
+                .findFirst()
+                .or(() -> now.filter(animal -> animal.changeSeq <= herd.changeSeq)
+                        .filter(animal -> replaced.stream().noneMatch(before -> before.id.equals(animal.id))));
     }
 
     /** The first identifier of each of these animals. */
