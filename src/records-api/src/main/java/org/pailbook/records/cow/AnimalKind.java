@@ -134,6 +134,15 @@ public final class AnimalKind extends RecordKind<AnimalRow> {
             // an identifier is how later records find the animal: posting fewer adds to them, it does not take any away
             List<AnimalIdentifier> all = new ArrayList<>(record.identifiers);
             all.addAll(lost);
+            if (all.size() > MOST_IDENTIFIERS) {
+                posted.add(FindingView.error(
+                                "too-many",
+                                posted.pointer("identifiers"),
+                                "must have at most " + MOST_IDENTIFIERS
+                                        + " entries with those kept from before; put the record with those that are to stay")
+                        .seen(all.size() + " entries"));
+                return;
+            }
             record.identifiers = List.copyOf(all);
             posted.add(FindingView.info(
                             "identifiers-kept", posted.pointer("identifiers"), "identifiers not posted again are kept")
@@ -141,6 +150,16 @@ public final class AnimalKind extends RecordKind<AnimalRow> {
                             .map(one -> one.scheme() + ":" + one.id())
                             .collect(Collectors.joining(", "))));
         }
+    }
+
+    @Override
+    protected void readKept(ObjectNode kept, AnimalRow record) {
+        // all of them, also those above today's limit: without identifiers nobody could tell who it was
+        List<AnimalIdentifier> identifiers = new ArrayList<>();
+        kept.path("identifiers")
+                .forEach(one -> identifiers.add(new AnimalIdentifier(
+                        one.path("scheme").textValue(), one.path("id").textValue())));
+        record.identifiers = List.copyOf(identifiers);
     }
 
     @Override
