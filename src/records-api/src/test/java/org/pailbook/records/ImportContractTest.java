@@ -323,6 +323,22 @@ class ImportContractTest {
     }
 
     @Test
+    void oneMarkAgainstFormulasIsTakenOffAndNoMore() {
+        TestHerd herd = herd();
+        String path = chosen(herd, "Ear tag,Name\n7,''-Bella\n8,'-Mimosa\n");
+        Map<String, String> said = form(read(path));
+        said.put("kind", "animals");
+        said.put("kindShown", "animals");
+        said.put("col.0", "animal_id");
+        said.put("col.1", "name");
+        said.put("scheme", TestHerd.SCHEME);
+        rows(check(path, said));
+        rows(take(path));
+        assertThat(herd.getAnimal("7", "").textAt("/record/name")).isEqualTo("'-Bella");
+        assertThat(herd.getAnimal("8", "").textAt("/record/name")).isEqualTo("-Mimosa");
+    }
+
+    @Test
     void whatIsRefusedAgainComesInByWhatWasSaidOfTheFirstFile() {
         TestHerd herd = herd();
         String path = chosen(herd, "Ear tag;Day;B\n99;2025-11-12;20\n98;2025-11-12;21\n");
