@@ -76,6 +76,30 @@ class EventChecksContractTest {
                 .isEmpty();
     }
 
+    @Test
+    void ofTwoDryOffsTheLastOneTellsWhetherATestCameAfterIt() {
+        TestHerd herd = herd().withDryOff("A1", "2025-11-01").withDryOff("A1", "2025-11-20");
+        assertThat(post(herd, "test-days", "\"date\":\"2025-11-10\",\"milkKg\":12")
+                        .findingCodes())
+                .isEmpty();
+        assertThat(post(herd, "test-days", "\"date\":\"2025-11-21\",\"milkKg\":12")
+                        .findingCodes())
+                .containsExactly("test-after-dry-off");
+    }
+
+    @Test
+    void aCalvingMovedToALaterDayIsHeldAgainstTheDryOffToo() {
+        TestHerd herd = herd().withDryOff("A1", "2025-11-01");
+        Answer calved =
+                post(herd, "calvings", "\"date\":\"2025-12-28\",\"parity\":4").expecting(201);
+        assertThat(calved.findingCodes()).isEmpty();
+        // 1 November to 20 March is 139 days
+        Answer moved = herd.patch("/calvings/" + calved.textAt("/id"), "\"1\"", "{\"date\":\"2026-03-20\"}")
+                .expecting(200);
+        assertThat(moved.findingCodes()).as(moved.text()).containsExactly("implausible");
+        assertThat(moved.textAt("/findings/0/value")).isEqualTo("139");
+    }
+
     /** 20 to 120 days are usual: ours. */
     @Test
     void anUnusualDryPeriodIsWarnedOfWhicheverEndComesLater() {

@@ -323,6 +323,42 @@ class ImportContractTest {
     }
 
     @Test
+    void oneMarkAgainstFormulasIsTakenOffAndNoMore() {
+        TestHerd herd = herd();
+        String path = chosen(herd, "Ear tag,Name\n7,''-Bella\n8,'-Mimosa\n");
+        Map<String, String> said = form(read(path));
+        said.put("kind", "animals");
+        said.put("kindShown", "animals");
+        said.put("col.0", "animal_id");
+        said.put("col.1", "name");
+        said.put("scheme", TestHerd.SCHEME);
+        rows(check(path, said));
+        rows(take(path));
+        assertThat(herd.getAnimal("7", "").textAt("/record/name")).isEqualTo("'-Bella");
+        assertThat(herd.getAnimal("8", "").textAt("/record/name")).isEqualTo("-Mimosa");
+    }
+
+    @Test
+    void whatIsRefusedAgainComesInByWhatWasSaidOfTheFirstFile() {
+        TestHerd herd = herd();
+        String path = chosen(herd, "Ear tag;Day;B\n99;2025-11-12;20\n98;2025-11-12;21\n");
+        Map<String, String> said = form(read(path));
+        said.put("kind", "test-days");
+        said.put("kindShown", "test-days");
+        said.put("col.2", "milk_kg");
+        rows(check(path, said));
+        String[] lines = refused(path);
+        String mended = chosen(herd, String.join("\n", lines).replace(";99;", ";8;") + "\n");
+        rows(check(mended, form(read(mended))));
+        String[] again = refused(mended);
+        assertThat(again).hasSize(2);
+        assertThat(again[0]).isEqualTo(lines[0]).isEqualTo("\uFEFFline;why;Ear tag;Day;B");
+        assertThat(again[1]).startsWith("3;").endsWith(";98;2025-11-12;21");
+        String last = chosen(herd, String.join("\n", again).replace(";98;", ";7;") + "\n");
+        assertThat(form(read(last))).containsEntry("col.2", "animal_id").containsEntry("col.4", "milk_kg");
+    }
+
+    @Test
     void refusedRowsOfAFileWithoutAHeadingComeInAgainToo() {
         TestHerd herd = herd();
         String path = chosen(herd, "7,2025-11-12,27.4\n99,2025-11-12,20\n");

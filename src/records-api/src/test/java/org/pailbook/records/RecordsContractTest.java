@@ -21,6 +21,8 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import javax.sql.DataSource;
 import org.junit.jupiter.api.Test;
 
@@ -302,6 +304,27 @@ class RecordsContractTest {
         assertThat(answer.at("/rows").findValuesAsText("outcome")).containsExactly("created", "created");
         String id = answer.textAt("/rows/0/id");
         assertThat(herd.get("/test-days/" + id).textAt("/record/date")).isEqualTo("2025-12-12");
+    }
+
+    @Test
+    void anAnimalThatWouldHaveMoreThanTenIdentifiersIsRefusedAndKeepsThoseItHas() {
+        TestHerd herd = TestHerd.make();
+        herd.post("animals", identified(0, 6)).expecting(201);
+        herd.post("animals", identified(4, 10)).expecting(200);
+        Answer more = herd.post("animals", identified(9, 11)).expecting(422);
+        assertThat(more.textAt("/errors/0/code")).as(more.text()).isEqualTo("too-many");
+        Answer kept = herd.getAnimal("N9", "").expecting(200);
+        assertThat(kept.at("/record/identifiers")).hasSize(10);
+        assertThat(herd.patch("/animals/" + kept.textAt("/id"), "\"2\"", "{\"name\":\"Mimosa\"}")
+                        .expecting(200)
+                        .at("/record/identifiers"))
+                .hasSize(10);
+    }
+
+    private static String identified(int from, int to) {
+        return IntStream.range(from, to)
+                .mapToObj(n -> TestHerd.animal("N" + n))
+                .collect(Collectors.joining(",", "{\"identifiers\":[", "]}"));
     }
 
     @Test

@@ -291,7 +291,7 @@ class VersionsContractTest {
         Answer refused = herd.post(
                 "animals", "{\"identifiers\":[" + TestHerd.animal("M0") + "," + TestHerd.animal("M10") + "]}");
         assertThat(refused.expecting(422).textAt("/errors/0/code")).isEqualTo("too-many");
-        assertThat(refused.text()).contains("PUT the whole record").contains("/identifiers");
+        assertThat(refused.text()).contains("put the record").contains("/identifiers");
         herd.getAnimal("M10", "").expecting(404);
         JsonNode versions =
                 herd.get("/animals/" + id + "/history").expecting(200).at("/items");

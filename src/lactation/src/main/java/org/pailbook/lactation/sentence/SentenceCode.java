@@ -133,7 +133,6 @@ public enum SentenceCode {
     DAY_OR_BEFORE("day %1$s or before"),
     DAY_OF("day %1$s of %2$s"),
     DAYS_AGO("%1$s days ago"),
-    DAYS("%1$s days"),
     DAYS_WITHOUT_TEST("%1$s days without a test"),
     AT_MOST_DAYS("at most %1$s days"),
     OF_TESTS("%1$s of %2$s tests"),

@@ -99,7 +99,9 @@ public final class MilkingShares implements DailyYieldMethod {
                     List.of(),
                     List.of(Finding.on(day.date(), FindingCode.MILKING_FACTOR_UNKNOWN)
                             .withSeen(
-                                    SentenceCode.MILKINGS_OF, milking.session().toString(), day.milkingsPerDay())
+                                    SentenceCode.SESSION_OF_MILKINGS,
+                                    milking.session().toString(),
+                                    day.milkingsPerDay())
                             .withExpected(SentenceCode.ONE_OF_TWO)));
         }
         String words = milking.session() + ": " + Rounding.halfUp(milking.milkKg(), 1) + " kg / "

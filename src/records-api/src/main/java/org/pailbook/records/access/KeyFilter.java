@@ -65,8 +65,8 @@ public class KeyFilter {
                 accept(signedIn.get(), false);
                 return Optional.empty();
             }
-            // any other herd is refused alike whether it exists or not, and with the challenge some spreadsheets wait
-            // for
+            // any other herd is refused alike whether it exists or not,
+            // and with the challenge some spreadsheets wait for
             if (openSampleHerd.admits(request.getUriInfo().getPathParameters().getFirst("herd"))) {
                 if (isPage) {
                     caller.become(

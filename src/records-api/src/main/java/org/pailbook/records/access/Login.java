@@ -68,7 +68,7 @@ public class Login {
     }
 
     /** @throws Problem if the key was revoked or has expired */
-    public void requireGood(ApiKeyRow key) {
+    private void requireGood(ApiKeyRow key) {
         if (key.revokedAt != null) {
             throw SentKey.refused(ProblemCode.KEY_REVOKED, "This key was revoked.");
         }

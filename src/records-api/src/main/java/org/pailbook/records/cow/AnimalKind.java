@@ -68,16 +68,6 @@ public final class AnimalKind extends RecordKind<AnimalRow> {
         return record;
     }
 
-    /** However many there are: an earlier limit let more of them gather. */
-    @Override
-    protected void readKept(ObjectNode content, AnimalRow record) {
-        List<AnimalIdentifier> identifiers = new ArrayList<>();
-        content.path("identifiers")
-                .forEach(one -> identifiers.add(new AnimalIdentifier(
-                        one.path("scheme").textValue(), one.path("id").textValue())));
-        record.identifiers = List.copyOf(identifiers);
-    }
-
     private static List<AnimalIdentifier> identifiers(Fields fields) {
         fields.require("identifiers");
         Set<AnimalIdentifier> identifiers = new LinkedHashSet<>();
@@ -148,9 +138,9 @@ public final class AnimalKind extends RecordKind<AnimalRow> {
                 posted.add(FindingView.error(
                                 "too-many",
                                 posted.pointer("identifiers"),
-                                "with those the animal has it would have more than " + MOST_IDENTIFIERS
-                                        + "; PUT the whole record to take some away")
-                        .seen(Integer.toString(all.size())));
+                                "must have at most " + MOST_IDENTIFIERS
+                                        + " entries with those kept from before; put the record with those that are to stay")
+                        .seen(all.size() + " entries"));
                 return;
             }
             record.identifiers = List.copyOf(all);
@@ -160,6 +150,16 @@ public final class AnimalKind extends RecordKind<AnimalRow> {
                             .map(one -> one.scheme() + ":" + one.id())
                             .collect(Collectors.joining(", "))));
         }
+    }
+
+    @Override
+    protected void readKept(ObjectNode kept, AnimalRow record) {
+        // all of them, also those above today's limit: without identifiers nobody could tell who it was
+        List<AnimalIdentifier> identifiers = new ArrayList<>();
+        kept.path("identifiers")
+                .forEach(one -> identifiers.add(new AnimalIdentifier(
+                        one.path("scheme").textValue(), one.path("id").textValue())));
+        record.identifiers = List.copyOf(identifiers);
     }
 
     @Override

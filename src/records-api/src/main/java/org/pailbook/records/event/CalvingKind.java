@@ -104,7 +104,8 @@ public final class CalvingKind extends EventKind<CalvingRow> {
         checkAge(posted, surroundings);
         surroundings
                 .lastOnOrBefore(DryOffRow.class, record.animalId, record.date.minusDays(1))
-                .ifPresent(driedOff -> DryPeriod.check(posted, dayMember(), driedOff, record.date, surroundings));
+                .ifPresent(driedOff ->
+                        DryPeriod.check(posted, dayMember(), driedOff, record.date, replacedId, surroundings));
     }
 
     @Override

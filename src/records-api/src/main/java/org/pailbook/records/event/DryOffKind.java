@@ -50,6 +50,6 @@ public final class DryOffKind extends EventKind<DryOffRow> {
         // files of dry-offs often come after those of calvings
         surroundings
                 .calvingAfter(record.animalId, record.date)
-                .ifPresent(calved -> DryPeriod.check(posted, dayMember(), record.date, calved, surroundings));
+                .ifPresent(calved -> DryPeriod.check(posted, dayMember(), record.date, calved, null, surroundings));
     }
 }

@@ -11,15 +11,20 @@ import org.pailbook.records.store.AnimalEvent;
 final class DryPeriod {
     private DryPeriod() {}
 
-    /** Does nothing if she calved in between, so that the two have nothing to do with each other. */
+    /**
+     * Does nothing if she calved in between, so that the two have nothing to do with each other.
+     *
+     * @param replacedId the calving that is being replaced; null for none
+     */
     static void check(
             Posted<? extends AnimalEvent> posted,
             String dayMember,
             LocalDate driedOff,
             LocalDate calved,
+            String replacedId,
             Surroundings surroundings) {
         boolean isBroken = surroundings
-                .calvingOnOrBefore(posted.record().animalId, calved.minusDays(1))
+                .calvingOnOrBefore(posted.record().animalId, calved.minusDays(1), replacedId)
                 .filter(between -> between.isAfter(driedOff))
                 .isPresent();
         if (!isBroken) {

@@ -57,7 +57,8 @@ public final class CsvTable {
         return this;
     }
 
-    private static String marked(String text) {
+    /** A text cell with the mark against being taken for a formula, where it needs one. */
+    public static String marked(String text) {
         return isFormula(text) ? "'" + text : text;
     }
 

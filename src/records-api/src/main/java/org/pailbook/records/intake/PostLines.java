@@ -95,6 +95,10 @@ final class PostLines {
         try {
             outcomes = storing.apply(group.stream().map(Waiting::row).toList());
         } catch (RuntimeException together) {
+            if (isBusy(together)) {
+                group.forEach(one -> one.outcome.completeExceptionally(together));
+                return true;
+            }
             LOG.warnf("%d posts could not be stored together and are stored one by one: %s", group.size(), together);
             return false;
         }
@@ -116,14 +120,20 @@ final class PostLines {
                 failures = 0;
             } catch (RuntimeException failed) {
                 failures++;
-                List<Waiting<E>> told =
-                        failures < MOST_FAILURES_IN_A_ROW ? List.of(one) : group.subList(i, group.size());
+                List<Waiting<E>> told = failures < MOST_FAILURES_IN_A_ROW && !isBusy(failed)
+                        ? List.of(one)
+                        : group.subList(i, group.size());
                 told.forEach(waiting -> waiting.outcome.completeExceptionally(failed));
                 if (told.size() > 1) {
                     return;
                 }
             }
         }
+    }
+
+    /** The turn to write did not come within the longest wait, which has nothing to do with the rows: nobody is made to wait that long again. */
+    private static boolean isBusy(RuntimeException failed) {
+        return failed instanceof Problem problem && problem.code() == ProblemCode.BUSY;
     }
 
     private static boolean awaitTurn(Line<?> line) {

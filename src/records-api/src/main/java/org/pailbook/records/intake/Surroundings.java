@@ -122,6 +122,14 @@ public final class Surroundings {
         return Optional.ofNullable(days(calvings, animalId).floorKey(day));
     }
 
+    /** The same, other than the record that is being replaced. */
+    public Optional<LocalDate> calvingOnOrBefore(String animalId, LocalDate day, String replacedId) {
+        return days(calvings, animalId).headMap(day, true).descendingMap().entrySet().stream()
+                .filter(calving -> replacedId == null || !replacedId.equals(calving.getValue()))
+                .map(Map.Entry::getKey)
+                .findFirst();
+    }
+
     /** The first calving after that day. */
     public Optional<LocalDate> calvingAfter(String animalId, LocalDate day) {
         return Optional.ofNullable(days(calvings, animalId).higherKey(day));

@@ -120,8 +120,8 @@ public class ImportRowsResource {
                 .filter(job -> !job.isRunning())
                 .orElseThrow(Problem::notFound)
                 .refused();
-        boolean hasHeader = file.mapping().orElseThrow(Problem::notFound).hasHeader();
-        StreamingOutput rows = out -> RefusedRows.write(file, hasHeader, refused, out);
+        FileMapping mapping = file.mapping().orElseThrow(Problem::notFound);
+        StreamingOutput rows = out -> RefusedRows.write(file, mapping, refused, out);
         return Response.ok(rows, CsvTable.MEDIA_TYPE)
                 .header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"" + herd.code + "-refused-rows.csv\"")
                 .build();

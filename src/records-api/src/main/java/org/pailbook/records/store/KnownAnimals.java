@@ -44,15 +44,12 @@ public class KnownAnimals {
 
     /** The same of those selected. */
     public List<AnimalRow> page(HerdRow herd, String afterId, int most, Selection selection) {
-        List<AnimalRow> now = animals.page(herd.id, herd.changeSeq, afterId, most, selection);
+        List<AnimalRow> found = new ArrayList<>(animals.page(herd.id, herd.changeSeq, afterId, most, selection));
+        // identifiers are read after the animals: of one changed between, only the replaced version has those it had
+        // then
         List<AnimalRow> replaced = versions.replacedSince(AnimalRow.class, herd);
-        if (replaced.isEmpty()) {
-            return now;
-        }
-        // in place of an animal that was read and corrected meanwhile too: its identifiers were read later than its row
-        Set<String> ids = replaced.stream().map(animal -> animal.id).collect(Collectors.toSet());
-        List<AnimalRow> found = new ArrayList<>(
-                now.stream().filter(animal -> !ids.contains(animal.id)).toList());
+        Set<String> changed = replaced.stream().map(animal -> animal.id).collect(Collectors.toSet());
+        found.removeIf(animal -> changed.contains(animal.id));
         found.addAll(replaced.stream()
                 .filter(selection::holds)
                 .filter(animal -> animal.id.compareTo(afterId) > 0)
@@ -88,7 +85,7 @@ public class KnownAnimals {
                 .filter(meant)
                 .findFirst()
                 .or(() -> now.filter(animal -> animal.changeSeq <= herd.changeSeq)
-                        .filter(animal -> replaced.stream().noneMatch(one -> one.id.equals(animal.id))));
+                        .filter(animal -> replaced.stream().noneMatch(before -> before.id.equals(animal.id))));
     }
 
     /** The first identifier of each of these animals. */

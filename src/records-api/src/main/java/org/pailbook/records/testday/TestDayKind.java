@@ -90,9 +90,11 @@ public final class TestDayKind extends EventKind<TestDayRow> {
                     .seen("day " + daysInMilk + " after calving")
                     .expecting("day 5 or later"));
         }
+        // of several dry-offs of a lactation the last one counts
+        LocalDate end = surroundings.calvingAfter(record.animalId, record.date).orElse(LocalDate.MAX);
         surroundings
-                .lastOnOrBefore(DryOffRow.class, record.animalId, record.date.minusDays(1))
-                .filter(driedOff -> !driedOff.isBefore(calved.get()))
+                .lastOnOrBefore(DryOffRow.class, record.animalId, end)
+                .filter(driedOff -> driedOff.isAfter(calved.get()) && driedOff.isBefore(record.date))
                 .ifPresent(driedOff -> posted.add(FindingView.warning(
                                 "test-after-dry-off",
                                 posted.pointer("date"),

@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
+import org.pailbook.records.exchange.CsvTable;
 import org.pailbook.records.exchange.FileUnit;
 import org.pailbook.records.intake.Column;
 
@@ -149,11 +150,22 @@ final class MappedTable extends InputStream {
                 ragged.accept(new Ragged(row.line(), row.cells().size(), width));
             } else {
                 lines.add(row.line());
-                ready = bytes(converted(row.cells()));
+                ready = bytes(marked(converted(row.cells())));
                 at = 0;
             }
         }
         return at < ready.length;
+    }
+
+    /** The reader of the table takes one mark off each text, and the file's own was taken off before. */
+    private List<String> marked(List<String> cells) {
+        List<String> marked = new ArrayList<>(cells);
+        for (int i = 0; i < marked.size(); i++) {
+            if (columns.get(i).type() == Column.Type.TEXT) {
+                marked.set(i, CsvTable.marked(marked.get(i)));
+            }
+        }
+        return marked;
     }
 
     private static byte[] bytes(List<String> cells) {

@@ -26,23 +26,33 @@ public final class RefusedRows {
         return headings.subList(OURS.size(), headings.size());
     }
 
+    /** Whether a file is such a table, taken as one: its first columns are left out, so that its rows are those of another file. */
+    static boolean isOne(List<String> headings, FileMapping mapping) {
+        return areHeadingsOfOne(headings)
+                && mapping.columns().subList(0, OURS.size()).stream().allMatch(String::isEmpty);
+    }
+
     /**
-     * Writes them as a table with the file's own headings, parted as the file was if by commas or semicolons.
+     * Writes them as a table with the file's own headings, parted as the file was if by commas or semicolons. Of rows that had been
+     * refused before, the line and reason of then give way to those of now.
      *
+     * @param mapping what was said of the file
      * @param refused why, by line, of a job that has ended
      */
-    public static void write(PendingFile file, boolean hasHeader, Map<Integer, String> refused, OutputStream out)
+    public static void write(PendingFile file, FileMapping mapping, Map<Integer, String> refused, OutputStream out)
             throws IOException {
         FileView view = file.view().orElseThrow();
+        List<String> own = view.headings(mapping.hasHeader());
+        int leftOut = isOne(own, mapping) ? OURS.size() : 0;
         List<String> headings =
-                Stream.concat(OURS.stream(), view.headings(hasHeader).stream()).toList();
+                Stream.concat(OURS.stream(), own.stream().skip(leftOut)).toList();
         CsvTable rows = new CsvTable(out, view.separator() == ';', headings);
         try (TextTable table = TextTable.open(file.path(), view.charset(), view.separator())) {
             for (TextTable.Row row = table.next(); row != null; row = table.next()) {
                 String why = refused.get(row.line());
                 if (why != null) {
                     rows.cell(row.line()).cell(why);
-                    row.cells().forEach(rows::cell);
+                    row.cells().stream().skip(leftOut).forEach(rows::cell);
                     rows.endRow();
                 }
             }

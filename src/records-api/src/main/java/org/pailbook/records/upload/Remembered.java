@@ -29,9 +29,7 @@ public class Remembered {
 
     /** What is said of a table of refused rows is not kept: it goes on being what was said of the file they came from. */
     public void keep(HerdRow herd, List<String> headings, FileMapping mapping, String keyId) {
-        if (RefusedRows.areHeadingsOfOne(headings)
-                && mapping.columns().get(0).isEmpty()
-                && mapping.columns().get(1).isEmpty()) {
+        if (RefusedRows.isOne(headings, mapping)) {
             return;
         }
         kept.keep(herd, hash(headings), mapping.kind(), mapping.toJson(headings), keyId, clock.instant());

@@ -216,7 +216,8 @@ public record FigureView(
 
     /** @param explain whether to send the parts the figure was added up from */
     public static FigureView of(Figure figure, boolean explain) {
-        Explanation parts = figure.explanation();
+        // its words are put together when they are asked for, and only then
+        List<Explanation.Part> parts = explain ? figure.explanation().parts() : List.of();
         return new FigureView(
                 figure.value().isPresent() ? "ok" : "notEnoughData",
                 OrNull.of(figure.value()),
@@ -227,10 +228,10 @@ public record FigureView(
                 MethodView.of(figure.method()),
                 InputsView.of(figure.inputs()),
                 WarningView.ofInputs(figure.findings()),
-                explain && !parts.parts().isEmpty()
-                        ? parts.parts().stream()
+                parts.isEmpty()
+                        ? null
+                        : parts.stream()
                                 .map(part -> new PartView(part.what(), part.amount()))
-                                .toList()
-                        : null);
+                                .toList());
     }
 }

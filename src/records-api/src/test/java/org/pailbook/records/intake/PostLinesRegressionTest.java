@@ -18,6 +18,8 @@ import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import org.pailbook.records.problem.Problem;
+import org.pailbook.records.problem.ProblemCode;
 import org.pailbook.records.store.TestDayRow;
 
 /** Posts that wait in one line while the first is being stored; what the database would do is done here by hand. */
@@ -126,6 +128,20 @@ class PostLinesRegressionTest {
         }
         // together, and twice alone; once more if one came late
         assertThat(attempts).hasValueLessThanOrEqualTo(4);
+    }
+
+    /** The gate has let everybody wait for half a minute then. */
+    @Test
+    void whereTheTurnToWriteDoesNotComeAllAreToldAtOnce() throws Exception {
+        List<CompletableFuture<RowOutcome<TestDayRow>>> posts = posts(rows -> {
+            throw new Problem(ProblemCode.BUSY, "try again");
+        });
+        posts.get(0).join();
+        for (CompletableFuture<RowOutcome<TestDayRow>> post : posts.subList(1, posts.size())) {
+            assertThatThrownBy(post::join).hasRootCauseMessage("try again");
+        }
+        // once more if one came late
+        assertThat(attempts).hasValueLessThanOrEqualTo(2);
     }
 
     @Test
