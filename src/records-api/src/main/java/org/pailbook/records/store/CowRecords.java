@@ -4,13 +4,16 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.pailbook.lactation.testday.BreedGroup;
 import org.pailbook.lactation.testday.CowHistory;
 import org.pailbook.lactation.testday.DatedLimits;
@@ -26,6 +29,9 @@ import org.pailbook.lactation.testday.TestDay;
 public class CowRecords {
     /** Some 20,000 rows at most, if each has ten lactations of ten tests. Ours. */
     private static final int ANIMALS_A_PART = 200;
+    /** A year of two or three milkings a day of each is some 50,000 rows. Ours. */
+    private static final int MILKED_ANIMALS_A_PART = 50;
+
     /** What is taken of a herd of which nothing is known; its days in part take no part until it is. */
     private static final double EQUAL_HALVES = 0.5;
 
@@ -44,9 +50,17 @@ public class CowRecords {
     private final KnownAnimals animals;
     private final CowEvents events;
     private final HerdLimits herdLimits;
+    /** rows of milkings held at once, some 1 kB each while they are read */
+    private final int milkingsAtOnce;
 
     @Inject
-    CowRecords(EntityManager entities, KnownAnimals animals, CowEvents events, HerdLimits herdLimits) {
+    CowRecords(
+            EntityManager entities,
+            KnownAnimals animals,
+            CowEvents events,
+            HerdLimits herdLimits,
+            @ConfigProperty(name = "pailbook.milkings.at.once") int milkingsAtOnce) {
+        this.milkingsAtOnce = milkingsAtOnce;
         this.herdLimits = herdLimits;
         this.entities = entities;
         this.animals = animals;
@@ -81,8 +95,32 @@ public class CowRecords {
     private Herd whole(HerdRow herd, LocalDate asOf) {
         return kept.of(herd, asOf, () -> {
             List<AnimalRow> all = animals.page(herd, "", Integer.MAX_VALUE, false);
-            return Herd.of(all, assemble(all, null, herd, asOf));
+            return Herd.of(
+                    all, isMilkedOften(herd) ? assembleInParts(all, herd, asOf) : assemble(all, null, herd, asOf));
         });
+    }
+
+    /** Whether single milkings are so many that not all of them can be held at once. */
+    private boolean isMilkedOften(HerdRow herd) {
+        return !entities.createQuery("select 1 from MilkingRow where herdId = :herd", Integer.class)
+                .setParameter("herd", herd.id)
+                .setFirstResult(milkingsAtOnce)
+                .setMaxResults(1)
+                .getResultList()
+                .isEmpty();
+    }
+
+    /** Milkings of some animals are summed to days before those of the next are read. */
+    private List<CowRecord> assembleInParts(List<AnimalRow> all, HerdRow herd, LocalDate asOf) {
+        MilkingShares shares = sharesOf(herd, asOf);
+        List<CowRecord> records = new ArrayList<>(all.size());
+        for (int from = 0; from < all.size(); from += MILKED_ANIMALS_A_PART) {
+            List<AnimalRow> some = all.subList(from, Math.min(all.size(), from + MILKED_ANIMALS_A_PART));
+            List<String> ids = some.stream().map(animal -> animal.id).toList();
+            records.addAll(assemble(some, ids, herd, asOf, () -> shares));
+            entities.clear(); // what was read stays with the request otherwise
+        }
+        return List.copyOf(records);
     }
 
     /**
@@ -106,13 +144,23 @@ public class CowRecords {
     }
 
     private List<CowRecord> assemble(List<AnimalRow> of, Collection<String> onlyAnimals, HerdRow herd, LocalDate asOf) {
+        return assemble(of, onlyAnimals, herd, asOf, () -> sharesOf(herd, asOf));
+    }
+
+    /** @param ofHerd asked only where some of the animals have milkings */
+    private List<CowRecord> assemble(
+            List<AnimalRow> of,
+            Collection<String> onlyAnimals,
+            HerdRow herd,
+            LocalDate asOf,
+            Supplier<MilkingShares> ofHerd) {
         Map<String, List<CalvingRow>> calvings = events.of(CalvingRow.class, herd, onlyAnimals, asOf);
         Map<String, List<DryOffRow>> dryOffs = events.of(DryOffRow.class, herd, onlyAnimals, asOf);
         Map<String, List<DepartureRow>> departures = events.of(DepartureRow.class, herd, onlyAnimals, asOf);
         Map<String, List<CowEvents.Weighed>> testDays = events.weighed(herd, onlyAnimals, asOf);
         Map<String, List<MilkingRow>> milkings = events.of(MilkingRow.class, herd, onlyAnimals, asOf);
         DatedLimits limits = herdLimits.known(herd);
-        MilkingShares shares = milkings.isEmpty() ? NO_SHARES : sharesOf(herd, asOf);
+        MilkingShares shares = milkings.isEmpty() ? NO_SHARES : ofHerd.get();
         return of.parallelStream()
                 .map(animal -> new CowRecord(
                         animal.id,
