@@ -7,9 +7,6 @@ package org.pailbook.lactation.internal;
  * threads while factoring; afterwards it is only read.
  */
 public final class Cholesky {
-    /** From this size on the way by columns is the faster one; measured. */
-    private static final int SIZE_BY_COLUMNS = 48;
-
     private final double[] lower;
     private final int size;
 
@@ -24,39 +21,13 @@ public final class Cholesky {
     }
 
     /**
-     * Factors in place.
+     * Factors in place, taking each finished column off all that follow: the innermost steps then do not wait for each other.
      *
      * @param lowerTriangle length n (n + 1) / 2; overwritten by the factor and kept
      * @throws IllegalArgumentException if the matrix is not positive definite
      */
     public static Cholesky factorInPlace(double[] lowerTriangle, int size) {
-        return size < SIZE_BY_COLUMNS ? factorByRows(lowerTriangle, size) : factorByColumns(lowerTriangle, size);
-    }
-
-    private static Cholesky factorByRows(double[] a, int size) {
-        for (int i = 0; i < size; i++) {
-            int rowI = i * (i + 1) / 2;
-            for (int j = 0; j <= i; j++) {
-                int rowJ = j * (j + 1) / 2;
-                double sum = a[rowI + j];
-                for (int k = 0; k < j; k++) {
-                    sum -= a[rowI + k] * a[rowJ + k];
-                }
-                if (i > j) {
-                    a[rowI + j] = sum / a[rowJ + j];
-                } else {
-                    a[rowI + i] = root(sum, i);
-                }
-            }
-        }
-        return new Cholesky(a, size);
-    }
-
-    /**
-     * Takes each finished column off all that follow: what is taken from an element, and in which order, is the same as row by row, so the factor is the
-     * same to the last bit; but the innermost steps do not wait for each other.
-     */
-    private static Cholesky factorByColumns(double[] a, int size) {
+        double[] a = lowerTriangle;
         double[] column = new double[size];
         for (int k = 0; k < size; k++) {
             double pivot = root(a[at(k, k)], k);

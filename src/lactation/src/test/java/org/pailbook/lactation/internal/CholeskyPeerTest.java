@@ -52,7 +52,7 @@ class CholeskyPeerTest {
         }
     }
 
-    /** The factor of the first rows and columns is the first part of the factor: by rows and by columns to the last bit. */
+    /** The factor of the first rows and columns is the first part of the factor, to the last bit. */
     @Test
     void smallAndLargeMatricesAreFactoredAlike() {
         int size = 90;

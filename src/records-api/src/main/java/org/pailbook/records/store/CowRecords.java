@@ -133,10 +133,11 @@ public class CowRecords {
             part.accept(all.animals(), all.records());
             return;
         }
+        MilkingShares shares = sharesOf(herd, asOf);
         List<AnimalRow> some = animals.page(herd, "", ANIMALS_A_PART, false);
         while (!some.isEmpty()) {
-            part.accept(
-                    some, assemble(some, some.stream().map(animal -> animal.id).toList(), herd, asOf));
+            List<String> ids = some.stream().map(animal -> animal.id).toList();
+            part.accept(some, assemble(some, ids, herd, asOf, () -> shares));
             String last = some.get(some.size() - 1).id;
             entities.clear(); // what was read stays with the request otherwise
             some = animals.page(herd, last, ANIMALS_A_PART, false);

@@ -151,8 +151,9 @@ public final class KeptByState<V> {
         if (lastWeight.size() >= MOST_HERDS_KNOWN) {
             lastWeight.clear();
         }
-        lastWeight.put(key.herdId(), weight.applyAsInt(value));
-        if (weight.applyAsInt(value) > mostWeight) {
+        int own = weight.applyAsInt(value);
+        lastWeight.put(key.herdId(), own);
+        if (own > mostWeight) {
             return;
         }
         forgetOlder(key);

@@ -20,8 +20,8 @@ public class LocalDateText implements AttributeConverter<LocalDate, String> {
     }
 
     /**
-     * The text this class wrote, read number by number: a herd has tens of thousands of them, and a general parser takes twenty times as long
-     * over each. Anything else is left to that parser.
+     * The text this class wrote, read number by number: a herd has tens of thousands of them, and a general parser does far
+     * more over each. Anything else is left to that parser.
      */
     static LocalDate ofDatabase(String text) {
         if (text.length() != TEXT_LENGTH || text.charAt(4) != '-' || text.charAt(7) != '-') {
